@@ -1,0 +1,4 @@
+#include "wortmath/atmosphere.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(atmosphere)

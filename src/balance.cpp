@@ -1,0 +1,4 @@
+#include "wortmath/balance.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(balance)

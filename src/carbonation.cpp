@@ -1,0 +1,4 @@
+#include "wortmath/carbonation.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(carbonation)

@@ -1,0 +1,4 @@
+#include "wortmath/colour.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(colour)

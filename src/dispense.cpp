@@ -1,0 +1,4 @@
+#include "wortmath/dispense.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(dispense)

@@ -1,0 +1,4 @@
+#include "wortmath/gravity.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(gravity)

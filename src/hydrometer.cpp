@@ -1,0 +1,4 @@
+#include "wortmath/hydrometer.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(hydrometer)

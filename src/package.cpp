@@ -1,0 +1,4 @@
+#include "wortmath/package.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(package)

@@ -1,0 +1,4 @@
+#include "wortmath/priming.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(priming)

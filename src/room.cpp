@@ -1,0 +1,4 @@
+#include "wortmath/room.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(room)

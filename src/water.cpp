@@ -1,0 +1,4 @@
+#include "wortmath/water.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(water)
