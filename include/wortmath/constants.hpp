@@ -13,5 +13,7 @@ inline constexpr double m_per_ft = 0.3048;                 // exact
 inline constexpr double zero_celsius = 273.15;             // K, exact
 inline constexpr double standard_gravity = 9.80665;        // m/s2, exact
 inline constexpr double gas_constant = 8.31446261815324;   // J/(mol K), exact since 2019
+inline constexpr double water_20C = 998.2067;               // kg/m3, turns SG 20/20 of wort and beer into a density
+inline constexpr double ethanol_20C = 789.24;               // kg/m3, the legal value behind % vol
 
 }  // namespace wortmath::constants

@@ -151,6 +151,8 @@ struct scale_divisions   { static constexpr scale about{"scale divisions", "a sc
 struct ratio               { static constexpr scale about{"ratio", "a ratio"}; };
 struct fraction            { static constexpr scale about{"fraction", "a share from 0 to 1", 0, 1, likely::share}; };
 struct attenuation         { static constexpr scale about{"fraction", "an attenuation from 0 to 1", -0.2, 1.10, likely::share}; };
+struct apparent_attenuation { using wider = attenuation; static constexpr scale about{"fraction", "an apparent attenuation from 0 to 1", -0.2, 1.10, likely::share}; };
+struct real_attenuation    { using wider = attenuation; static constexpr scale about{"fraction", "a real attenuation from 0 to 1", -0.2, 1.10, likely::share}; };
 struct alpha_acids         { static constexpr scale about{"fraction", "a share of alpha acids from 0 to 1", 0, 1, likely::share}; };
 struct fraction_per_decade { static constexpr scale about{"fraction per decade", "a share per decade", 0, no_limit}; };
 struct gas_volume_share    { static constexpr scale about{"L/L", "litres of headspace per litre of beer", 0, no_limit}; };
@@ -283,7 +285,7 @@ WORTMATH_UNIT(gravity_15_15) WORTMATH_UNIT(gravity_15_4) WORTMATH_UNIT(gravity_6
 WORTMATH_UNIT(plato) WORTMATH_UNIT(original_extract) WORTMATH_UNIT(apparent_extract) WORTMATH_UNIT(real_extract) WORTMATH_UNIT(extract_drop)
 WORTMATH_UNIT(brix) WORTMATH_UNIT(raw_brix) WORTMATH_UNIT(brix_correction) WORTMATH_UNIT(points) WORTMATH_UNIT(baume) WORTMATH_UNIT(oechsle)
 WORTMATH_UNIT(kmw) WORTMATH_UNIT(twaddell) WORTMATH_UNIT(belgian) WORTMATH_UNIT(brewers_pounds) WORTMATH_UNIT(pounds_per_gallon) WORTMATH_UNIT(scale_divisions)
-WORTMATH_UNIT(ratio) WORTMATH_UNIT(fraction) WORTMATH_UNIT(attenuation) WORTMATH_UNIT(alpha_acids) WORTMATH_UNIT(fraction_per_decade)
+WORTMATH_UNIT(ratio) WORTMATH_UNIT(fraction) WORTMATH_UNIT(attenuation) WORTMATH_UNIT(apparent_attenuation) WORTMATH_UNIT(real_attenuation) WORTMATH_UNIT(alpha_acids) WORTMATH_UNIT(fraction_per_decade)
 WORTMATH_UNIT(gas_volume_share) WORTMATH_UNIT(mass_share) WORTMATH_UNIT(any) WORTMATH_UNIT(degrees)
 WORTMATH_UNIT(grams) WORTMATH_UNIT(litres) WORTMATH_UNIT(cubic_metres) WORTMATH_UNIT(minutes) WORTMATH_UNIT(hours) WORTMATH_UNIT(days)
 WORTMATH_UNIT(celsius) WORTMATH_UNIT(kelvins) WORTMATH_UNIT(density) WORTMATH_UNIT(density_change) WORTMATH_UNIT(pressure) WORTMATH_UNIT(gauge_pressure) WORTMATH_UNIT(pressure_step)

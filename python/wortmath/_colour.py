@@ -44,6 +44,8 @@ def through(model: Any, bound: list[Any], policy: str | None) -> Any:
     wavelengths = np.arange(380.0, 781.0, 5.0)
     rows = np.ones(81) if model.name == "table_5nm" else (wavelengths % 10.0 == 0.0).astype(float)
     ratios = np.array([float(relative(float(w))) if used else 0.0 for w, used in zip(wavelengths, rows)])
+    if np.isnan(ratios).any():
+        raise RangeError(f"{model.path}: spectrum gives no number at some wavelength; it needs one at every row of the table, 380 to 780 nm", model.path, "spectrum")
     whole = {"policy": "extrapolate"}
     transmittances = rows * colour.transmittance(np.expand_dims(srm, -1), np.expand_dims(path_length, -1), ratios, **whole)
     seen = colour.tristimulus_from_transmittance(transmittances, illuminant, observer, **whole)

@@ -28,7 +28,7 @@ namespace {
 
 constexpr std::size_t most_bytes = 1'000'000, most_steps = 200, most_ingredients = 100;
 constexpr double infinite = std::numeric_limits<double>::infinity();
-// Limits are inclusive, and 313.15 K is 40 degC although the subtraction leaves a last digit.
+// Limits are inclusive, and 82.4 degF is not above 28 degC although the arithmetic leaves a last digit too many.
 constexpr double rounding = 1e-9;
 
 struct parser_failure {};
@@ -375,7 +375,9 @@ public:
         const toml::node* n = find(key);
         if (!n) return {};
         const auto* list = n->as_array();
-        if (!list || list->size() != 2) fail(key, (list ? "a list of " + std::to_string(list->size()) : found(*n)) + "; expected two temperatures: [\"18 degC\", \"24 degC\"]");
+        if (!list || list->size() != 2) {
+            fail(key, (list ? "a list of " + std::to_string(list->size()) : found(*n)) + "; expected two temperatures: [\"18 degC\", \"24 degC\"]");
+        }
         std::vector<amount<double>> both;
         for (const toml::node& one : *list) both.push_back(read_amount(key, one, at(key), liquid));
         if (both[0].value > both[1].value) fail(key, in_quotes(both[0].text) + " is above " + in_quotes(both[1].text) + "; expected the low temperature first");
@@ -622,7 +624,8 @@ void read(reader& r, boil_step<>& s) {
         for (const auto& i : list) {
             if (i.minutes->value <= s.minutes.value + rounding) continue;
             r.fail("minutes", i.minutes->line,
-                   in_quotes(i.minutes->text) + " before the end is longer than the boil, which takes " + in_quotes(s.minutes.text) + "; expected at most that");
+                   in_quotes(i.minutes->text) + " before the end is longer than the boil, which takes " + in_quotes(s.minutes.text) +
+                       "; expected at most that");
         }
     };
     in_time(s.hops);
@@ -888,10 +891,14 @@ public:
                 using S = std::remove_cvref_t<decltype(s)>;
                 if (expected_.do_word.empty() || S::do_word == "note") return;
                 if (S::do_word == expected_.do_word) {
-                    fail(s, "a batch has " + expected_.do_word + " only once, and it is step " + std::to_string(expected_.number) + "; the step after it must be " + follower(expected_.do_word));
+                    fail(s, "a batch has " + expected_.do_word + " only once, and it is step " + std::to_string(expected_.number) +
+                                "; the step after it must be " + follower(expected_.do_word));
                 }
                 const bool fits = expected_.do_word == "mash" ? S::do_word == "lauter" : S::do_word == "bottle" || S::do_word == "keg";
-                if (!fits) fail(s, "the step after " + name(expected_) + " must be " + follower(expected_.do_word) + ", notes aside; put that step before this one");
+                if (!fits) {
+                    fail(s, "the step after " + name(expected_) + " must be " + follower(expected_.do_word) +
+                                ", notes aside; put that step before this one");
+                }
                 expected_ = {};
             },
             any);
@@ -967,10 +974,12 @@ void check_measures(file& f) {
     for (const auto& u : used) {
         const auto& first = used.front();
         if (u.in->system == first.in->system) continue;
-        const auto system = [](const measure_used& m) { return m.in->system == measures::us ? "US" : "imperial"; };
-        throw file_error(u.place, in_quotes(u.text) + " is " + system(u) + " measure (" + std::string(u.in->name) + ", line " + std::to_string(u.at.line) + "), but " +
-                                      in_quotes(first.text) + " is " + system(first) + " measure (" + std::string(first.in->name) + ", line " +
-                                      std::to_string(first.at.line) + "); a US gallon has 3.785 litres, an imperial one 4.546: use one kind throughout, or litres");
+        const auto described = [](const measure_used& m) {
+            return in_quotes(m.text) + " is " + (m.in->system == measures::us ? "a US" : "an imperial") + " measure (" + std::string(m.in->name) + ", line " +
+                   std::to_string(m.at.line) + ")";
+        };
+        throw file_error(u.place, described(u) + ", but " + described(first) +
+                                      "; a US gallon has 3.785 litres, an imperial one 4.546: use one kind throughout, or litres");
     }
 }
 
@@ -1004,8 +1013,9 @@ toml::table parse(std::string_view text) {
     try {
         return toml::parse(text);
     } catch (const toml::parse_error& e) {
-        std::string text_of_parser(e.description());
-        throw file_error({source_of(e.source()).line, 0, {}, {}}, "this is not valid TOML: " + text_of_parser);
+        std::string why(e.description());
+        if (constexpr std::string_view prefix = "Error while parsing "; why.starts_with(prefix)) why.replace(0, prefix.size(), "while reading ");
+        throw file_error({source_of(e.source()).line, 0, {}, {}}, "this is not valid TOML: " + why);
     } catch (const parser_failure&) {
         throw file_error({1, 0, {}, {}}, "this is not valid TOML: the parser cannot make sense of it, nor say where");
     }

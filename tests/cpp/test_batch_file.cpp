@@ -539,6 +539,8 @@ TEST_CASE("zero where a brewer may mean it, and limits that are reached exactly"
              {"altitude = \"100 m\"", "altitude = \"5.5 km\""},
              {"altitude = \"100 m\"", "barometer = \"1100 hPa\""},
              {"minutes = \"60 min\" },\n  { name = \"last", "minutes = \"1 h\" },\n  { name = \"last"},
+             {"hottest = \"25 degC\"\n\n[[step]]\ndo = \"condition\"\ndays = \"14 d\"\ntemperature = \"20 degC\"",
+              "hottest = \"28 degC\"\n\n[[step]]\ndo = \"condition\"\ndays = \"14 d\"\ntemperature = \"82.4 degF\""},
              {"attenuation = \"75 %\"\nlimit_attenuation = \"80 %\"", "final_gravity = \"0 degP\""},
              {"attenuation = \"75 %\"\nlimit_attenuation = \"80 %\"", "final_gravity = \"0.97 SG\""},
              {"limit_attenuation = \"80 %\"", "limit_attenuation = 0.75"},

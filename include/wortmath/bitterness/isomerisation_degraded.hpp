@@ -11,7 +11,7 @@ struct isomerisation_degraded_models {
         static constexpr facts about{.source = "M. G. Malowicki, T. H. Shellhammer, J. Agric. Food Chem. 53 (2005) 4434-4439, abstract",
                                      .status = evidence::primary,
                                      .use = "why a very long boil gains nothing",
-                                     .accuracy = "24.3 % of iso-alpha acids lost in 90 min at 100 degC, where more than 20 % was measured (P. Kappler et al., J. Inst. Brew. "
+                                     .accuracy = "24.3 % of iso-alpha acids lost in 90 min at 100 degC, where more than 20 % was measured (Kappler et al., J. Inst. Brew. "
                                                  "116 (2010) 332)",
                                      .note = "rates measured from 90 degC up; the loss is said to depend on pH and gravity"};
         static constexpr input inputs[]{{"temperature", detail::measured_rates, detail::carried_rates}, {"minutes", detail::amount}};

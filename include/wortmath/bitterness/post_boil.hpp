@@ -27,14 +27,14 @@ template <class T, class F>
 constexpr T integral_of_decay(T length, T scale, F f) {
     T end = log1p(length / scale), sum = T(0.0);
     for (int i = 0; i < 24; ++i) {
-        T near = exp(end * (0.5 - gauss_nodes[i])), far = exp(end * (0.5 + gauss_nodes[i]));
-        sum = sum + gauss_weights[i] * (near * f(scale * (near - 1.0)) + far * f(scale * (far - 1.0)));
+        T early = exp(end * (0.5 - gauss_nodes[i])), late = exp(end * (0.5 + gauss_nodes[i]));
+        sum = sum + gauss_weights[i] * (early * f(scale * (early - 1.0)) + late * f(scale * (late - 1.0)));
     }
     return end * scale * sum;
 }
 
 // 9773/ln 2.39e11 K, where the printed relative utilisation passes 1.
-inline constexpr double boils_as_fast_above = 373.01910303;
+inline constexpr double boils_as_fast_above = 373.0191199665119;
 
 }  // namespace detail
 

@@ -24,7 +24,7 @@ struct residual_models {
 
         template <class T>
         static constexpr T formula(T t, T barometer, T bunging) {
-            T F = let("F", least(detail::fahrenheit(t), T(0.050062 / (2.0 * 0.00026555))));
+            T F = let("F", least(T(0.050062 / (2.0 * 0.00026555)), detail::fahrenheit(t)));
             return poly(F, 3.0378, -0.050062, 0.00026555) * (barometer + bunging) / constants::bar_per_atm;
         }
     } water_quadratic;

@@ -12,7 +12,8 @@ struct ebc_from_absorbance_models {
                                      .status = evidence::secondary,
                                      .use = "clear, degassed beer and wort; a reading above 2 has to be repeated diluted",
                                      .note = "decadic absorbance; the method numbers 8.5 and 9.6 are from memory; the sample is filtered at 0.45 um unless its "
-                                             "(diluted) haze is below 1 EBC haze unit; dilution is total volume over beer volume"};
+                                             "(diluted) haze is below 1 EBC haze unit; dilution is total volume over beer volume; "
+                                             "a sample of wort drawn near boiling scalds: let it cool in a closed heat-proof vessel"};
         static constexpr input inputs[]{{"absorbance_430", validated{0, 2}, possible{0, no_limit}},
                                         {"path_length", possible{above(0), no_limit}, otherwise{1.0}},
                                         {"dilution", possible{1, no_limit}, otherwise{1.0}}};

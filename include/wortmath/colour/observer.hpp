@@ -66,7 +66,7 @@ struct observer_models {
         static constexpr facts about{.source = "C. Wyman, P.-P. Sloan, P. Shirley, J. Computer Graphics Techniques 2(2):1-11, 2013, eq. 4",
                                      .status = evidence::secondary,
                                      .use = "where the table is not at hand, and between its rows",
-                                     .accuracy = "largest error 0.0140, 0.0080, 0.0222 between 380 and 780 nm; on beer up to CIEDE2000 0.40 (1 cm) and 0.96 (5 cm)",
+                                     .accuracy = "largest error 0.0140, 0.0080, 0.0222 between 380 and 780 nm; on beer up to CIEDE2000 0.40 (1 cm) and 0.96 (5 cm) at 40 SRM",
                                      .note = "copies swap the slopes 0.0845 and 0.0278"};
         static constexpr input inputs[]{{"wavelength", validated{380, 780}}};
 

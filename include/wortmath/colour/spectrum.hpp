@@ -40,8 +40,8 @@ struct spectrum_models {
         static constexpr input inputs[]{{"wavelength", only{380, 780}}, {"linner_index", possible{above(0), no_limit}}};
 
         template <class T>
-        static constexpr T formula(T l, T linner_index) {
-            return power(10.0, -(linner_index / 1000.0) * (l - 430.0));
+        static constexpr T formula(T l, T HL) {
+            return power(10.0, -(HL / 1000.0) * (l - 430.0));
         }
     } log_linear;
 

@@ -12,7 +12,8 @@ struct srm_from_absorbance_models {
                                      .status = evidence::secondary,
                                      .use = "clear, degassed beer and wort; a reading above 2 has to be repeated diluted",
                                      .note = "decadic absorbance; 12.7 belongs to 1 cm and 10 to the half-inch cell (27 % error if mixed): give the path "
-                                             "instead; dilution is total volume over beer volume; some instruments lose linearity from about 30 SRM in 1 cm"};
+                                             "instead; dilution is total volume over beer volume; some instruments lose linearity from about 30 SRM in 1 cm; "
+                                             "a sample of wort drawn near boiling scalds: let it cool in a closed heat-proof vessel"};
         static constexpr input inputs[]{{"absorbance_430", validated{0, 2}, possible{0, no_limit}},
                                         {"path_length", possible{above(0), no_limit}, otherwise{1.0}},
                                         {"dilution", possible{1, no_limit}, otherwise{1.0}}};

@@ -18,9 +18,9 @@ struct tristimulus_from_transmittance_models {
         static constexpr const char* refusal = "needs 81 transmittances, one at every 5 nm from 380 to 780 nm";
 
         template <class T>
-        static constexpr several<T, 3> formula(series<T> transmittances, word::illuminant illuminant, word::observer observer) {
+        static constexpr several<T, 3> formula(series<T> transmittances, word::illuminant i, word::observer o) {
             if (transmittances.size() != detail::cie_rows) return {{T(undefined), T(undefined), T(undefined)}};
-            return detail::tristimulus_sum<5, T>(detail::table_of(illuminant), detail::table_of(observer), [&](std::size_t i) -> T { return transmittances[i]; });
+            return detail::tristimulus_sum<5, T>(detail::table_of(i), detail::table_of(o), [&](std::size_t row) -> T { return transmittances[row]; });
         }
     } table_5nm;
 };

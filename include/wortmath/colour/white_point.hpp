@@ -16,8 +16,8 @@ struct white_point_models {
         static constexpr input inputs[]{{"illuminant", otherwise{word::illuminant::d65}}, {"observer", otherwise{word::observer::cie_1931}}};
 
         template <class T>
-        static constexpr several<T, 3> formula(word::illuminant illuminant, word::observer observer) {
-            return detail::tristimulus_sum<5, T>(detail::table_of(illuminant), detail::table_of(observer), [](std::size_t) -> T { return T(1.0); });
+        static constexpr several<T, 3> formula(word::illuminant i, word::observer o) {
+            return detail::tristimulus_sum<5, T>(detail::table_of(i), detail::table_of(o), [](std::size_t) -> T { return T(1.0); });
         }
     } table_5nm;
 
@@ -29,8 +29,8 @@ struct white_point_models {
         static constexpr input inputs[]{{"illuminant", otherwise{word::illuminant::d65}}, {"observer", otherwise{word::observer::cie_1931}}};
 
         template <class T>
-        static constexpr several<T, 3> formula(word::illuminant illuminant, word::observer observer) {
-            return detail::tristimulus_sum<10, T>(detail::table_of(illuminant), detail::table_of(observer), [](std::size_t) -> T { return T(1.0); });
+        static constexpr several<T, 3> formula(word::illuminant i, word::observer o) {
+            return detail::tristimulus_sum<10, T>(detail::table_of(i), detail::table_of(o), [](std::size_t) -> T { return T(1.0); });
         }
     } table_10nm;
 };

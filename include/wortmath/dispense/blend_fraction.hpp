@@ -26,7 +26,7 @@ struct blend_fraction_models {
         template <class T>
         static constexpr T formula(T pure, T blend, T barometer) {
             T share = (pure + barometer) / (blend + barometer);
-            return select(pure + barometer > 0.0, select(pure <= blend, share, undefined), undefined);
+            return select(pure + barometer > 0.0, select(pure <= blend + 1e-12, least(T(1.0), share), undefined), undefined);
         }
     } partial_pressure;
 };

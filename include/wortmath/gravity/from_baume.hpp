@@ -13,7 +13,7 @@ struct from_baume_models {
                                      .status = evidence::secondary,
                                      .use = "syrups and malt extract sold by degrees Baume",
                                      .accuracy = "the table of Junk and Pancoast 1973 within 0.04 degBx to 55 degBx and 0.11 to 75",
-                                     .note = "three scales bear the name: they part by 0.7 degBe at 40 degBe"};
+                                     .note = "three scales bear the name, with other moduli and other temperatures"};
         // where the gravity lies between 0.990 and 1.35, and between 0.95 and 1.50
         static constexpr input inputs[]{{"baume", validated{145.0 - 145.0 / 0.990, 145.0 - 145.0 / 1.35}, possible{145.0 - 145.0 / 0.95, 145.0 - 145.0 / 1.50}}};
 

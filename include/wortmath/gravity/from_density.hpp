@@ -17,7 +17,7 @@ struct from_density_models {
                                      .accuracy = "exact by definition",
                                      .note = "the other water formulas shift the answer by up to 6e-6"};
         static constexpr input inputs[]{{"density", only{950, 1500}},
-                                        {"water_temperature", validated{0, 100}, possible{-5, 105}, otherwise{20}},
+                                        {"water_temperature", validated{0, 100}, possible{-5, 105}, otherwise{20.0}},
                                         {"air_density", only{0, 2}, otherwise{conventional_air}}};
         static constexpr const char* holds_when = "the specific gravity must come out between 0.990 and 1.35";
 

@@ -13,7 +13,7 @@ struct to_baume_models {
                                      .status = evidence::secondary,
                                      .use = "syrups and malt extract sold by degrees Baume",
                                      .accuracy = "the table of Junk and Pancoast 1973 within 0.016 degBe",
-                                     .note = "three scales bear the name: they part by 0.7 degBe at 40 degBe"};
+                                     .note = "three scales bear the name, with other moduli and other temperatures"};
         static constexpr input inputs[]{{"gravity", validated{0.990, 1.35}, possible{0.95, 1.50}}};
 
         template <class T>

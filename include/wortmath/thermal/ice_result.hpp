@@ -30,8 +30,8 @@ struct ice_result_models {
             T M = mass / 1000.0, m = ice / 1000.0;
             T T1 = let("T1", (M * c * t - m * (heat_of_fusion - heat_of_ice * T_ice)) / (M * c + heat_of_water * m));
             T melted = let("melted", (M * c * t + heat_of_ice * T_ice * m) / heat_of_fusion);
-            T left = select(melted >= 0.0, 1000.0 * (m - melted), undefined);
-            return {{select(T1 >= 0.0, T1, 0.0 * left), select(T1 >= 0.0, T(0.0), left)}};
+            T zero = select(melted >= 0.0, T(0.0), T(undefined));  // ice that stays holds the wort at 0 degC
+            return {{select(T1 >= 0.0, T1, zero), select(T1 >= 0.0, T(0.0), zero + 1000.0 * (m - melted))}};
         }
     } enthalpy;
 };

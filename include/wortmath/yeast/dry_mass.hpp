@@ -1,6 +1,6 @@
 #pragma once
 
-#include "wortmath/model.hpp"
+#include "wortmath/yeast/count.hpp"
 
 namespace wortmath::yeast {
 
@@ -19,11 +19,11 @@ struct dry_mass_models {
         static constexpr input inputs[]{{"cells"},
                                         {"cells_per_gram", validated{4e9, 20e9}, possible{above(0), no_limit}, otherwise{5e9}},
                                         {"viability", validated{0.3, 1}, possible{above(0), 1}, otherwise{1.0}}};
-        static constexpr const char* refusal = "fewer than a million cells is no pitch: type the full count, 180e9 and not 180";
+        static constexpr const char* refusal = count_refusal;
 
         template <class T>
         static constexpr T formula(T cells, T n, T viability) {
-            return select(cells > 0.0, select(cells < 1e6, T(undefined), cells / (n * viability)), cells / (n * viability));
+            return counted(cells, T(cells / (n * viability)));
         }
     } per_gram;
 

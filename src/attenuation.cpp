@@ -1,0 +1,4 @@
+#include "wortmath/attenuation.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(attenuation)

@@ -1,0 +1,4 @@
+#include "wortmath/beer.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(beer)

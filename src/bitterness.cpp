@@ -1,0 +1,4 @@
+#include "wortmath/bitterness.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(bitterness)

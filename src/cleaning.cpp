@@ -1,0 +1,4 @@
+#include "wortmath/cleaning.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(cleaning)

@@ -1,0 +1,4 @@
+#include "wortmath/ethanol.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(ethanol)

@@ -1,0 +1,4 @@
+#include "wortmath/fermentation.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(fermentation)

@@ -1,0 +1,4 @@
+#include "wortmath/hop.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(hop)

@@ -1,0 +1,4 @@
+#include "wortmath/kettle.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(kettle)

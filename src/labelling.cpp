@@ -1,0 +1,4 @@
+#include "wortmath/labelling.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(labelling)

@@ -1,0 +1,4 @@
+#include "wortmath/liquor.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(liquor)

@@ -1,0 +1,4 @@
+#include "wortmath/mash.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(mash)

@@ -1,0 +1,4 @@
+#include "wortmath/refractometer.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(refractometer)

@@ -1,0 +1,4 @@
+#include "wortmath/steep.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(steep)

@@ -1,0 +1,4 @@
+#include "wortmath/thermal.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(thermal)

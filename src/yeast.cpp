@@ -1,0 +1,4 @@
+#include "wortmath/yeast.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(yeast)
