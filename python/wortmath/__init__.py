@@ -51,5 +51,7 @@ def _build() -> list[str]:
 
 topics = _build()
 
+from . import batch  # noqa: E402  (needs nothing of the topics, but stands after them in the namespace)
+
 __version__ = "0.1.0"
-__all__ = ["Family", "Model", "RangeError", "RangeWarning", "topics", *topics]
+__all__ = ["batch", "Family", "Model", "RangeError", "RangeWarning", "topics", *topics]

@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from . import _core
+from . import _colour, _core
 from ._errors import RangeError, RangeWarning
 
 _EXTRAS = ("policy", "out", "where")
@@ -103,6 +103,8 @@ def slow(model: Any, args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
         raise ValueError(f'{model.path}: policy = {policy!r} is not one of "raise", "nan", "extrapolate"')
     bound = _bind(model, args, kwargs)
     inputs = model.inputs
+    if _colour.takes_spectrum(model) and not isinstance(bound[-1], str):
+        return _colour.through(model, bound, policy)
 
     quantities = any(_is_quantity(v) for v in bound)
     if quantities:

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
-from . import _core
+from . import _colour, _core
 
 Model = _core.Model
 
@@ -125,6 +125,8 @@ def _named(path: str) -> Any:
     f = facts(path)
     made = namedtuple(f["name"], [o.name for o in f["outputs"]])  # type: ignore[misc]
     made.__module__ = "wortmath." + f["topic"]
+    if "outside_gamut" in made._fields:
+        made.hex = property(_colour.hex_code)  # type: ignore[attr-defined]
     return made
 
 

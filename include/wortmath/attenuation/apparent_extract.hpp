@@ -18,7 +18,7 @@ struct apparent_extract_models {
 
         template <class T>
         static constexpr T unguarded(T original, T real) {
-            return original - quotient_models::balling::formula(original) * (original - real);
+            return original - quotient.balling.formula(original) * (original - real);
         }
         template <class T>
         static constexpr T formula(T original, T real) {

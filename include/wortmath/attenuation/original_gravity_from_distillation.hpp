@@ -10,7 +10,8 @@ namespace wortmath::attenuation {
 struct original_gravity_from_distillation_models {
     static constexpr const char* question = "What was the original gravity, from the distillate and the spent beer, both made up to the volume of the sample at 60 degF?";
 
-    // The mass balance in place of the statutory table.
+    // The mass balance in place of the statutory table. Grams per 100 mL of sample over the density of the beer are % mass,
+    // and the density of water at 60 degF cancels out of both.
     struct balling : model<struct balling, unit::gravity_60F_60F(unit::gravity_60F_60F, unit::gravity_60F_60F, unit::degrees)> {
         static constexpr facts about{
             .source = "mass balance of distillate and residue with OIML R 22 and C. J. N. Balling's great formula",
@@ -26,15 +27,16 @@ struct original_gravity_from_distillation_models {
 
         template <class T>
         static constexpr T formula(T distillate, T residue, T acid_indication) {
-            constexpr double water = 999.01021;  // kg/m3 at 60 degF, from the same tables
+            T u = T(ethanol::detail::at_60F);
+            T water = ethanol::detail::density_of_mixture(T(0.0), u);
             T indication = let("spirit_indication", 1000.0 * (1.0 - distillate) + acid_indication);
             T spirit = 1.0 - indication / 1000.0;
-            T strength = most(T(0.0), 100.0 * ethanol::detail::share_from_density(spirit * water, T(ethanol::detail::at_60F)));
-            T beer = let("beer_density", (spirit + residue - 1.0) * (water / 1000.0));
-            T alcohol = let("alcohol_by_mass", strength * spirit * (water / 1000.0) / beer);
-            T extract = let("real_extract", wortmath::extract::from_gravity.asbc.formula(residue) * residue * (water / 1000.0) / beer);
-            T gravity = wortmath::extract::to_gravity.asbc.formula(original_extract.balling.formula(alcohol, extract));
-            return select(spirit <= 1.0, select(spirit * water >= ethanol::detail::density_of_mixture(T(1.0), T(ethanol::detail::at_60F)), gravity, undefined), undefined);
+            T strength = most(T(0.0), 100.0 * ethanol::detail::share_from_density(spirit * water, u));
+            T beer = let("beer_gravity", spirit + residue - 1.0);
+            T alcohol = let("alcohol_by_mass", strength * spirit / beer);
+            T real = let("real_extract", extract::from_gravity.asbc.formula(residue) * residue / beer);
+            T gravity = extract::to_gravity.asbc.formula(original_extract.balling.formula(alcohol, real));
+            return select(spirit <= 1.0, select(spirit * water >= ethanol::detail::density_of_mixture(T(1.0), u), gravity, undefined), undefined);
         }
     } balling;
 };

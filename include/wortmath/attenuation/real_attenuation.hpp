@@ -32,7 +32,7 @@ struct real_attenuation_models {
 
         template <class T>
         static constexpr T formula(T original, T real) {
-            return real_attenuation_models::balling::formula(original, real) / (1.0 - 0.005161 * real);
+            return balling::formula(original, real) / (1.0 - 0.005161 * real);
         }
     } asbc;
 };

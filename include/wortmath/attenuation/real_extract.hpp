@@ -30,7 +30,7 @@ struct real_extract_models {
 
         template <class T>
         static constexpr T unguarded(T original, T apparent) {
-            return original - (original - apparent) / quotient_models::balling::formula(original);
+            return original - (original - apparent) / quotient.balling.formula(original);
         }
         template <class T>
         static constexpr T formula(T original, T apparent) {

@@ -25,7 +25,7 @@ struct volume_ratio_models {
         }
     } density_ratio;
 
-    // Cold litres for each boiling litre, as German brewhouse sheets have it.
+    // Cold litres for each boiling litre, by the textbook.
     struct kunze : model<struct kunze, unit::ratio()> {
         static constexpr facts about{.source = "W. Kunze, Technologie fuer Brauer und Maelzer",
                                      .status = evidence::secondary,

@@ -19,7 +19,8 @@ struct from_density_models {
         static constexpr input inputs[]{{"density", only{950, 1500}},
                                         {"water_temperature", validated{0, 100}, possible{-5, 105}, otherwise{20.0}},
                                         {"air_density", only{0, 2}, otherwise{conventional_air}}};
-        static constexpr const char* holds_when = "the specific gravity must come out between 0.990 and 1.35";
+        static constexpr const char* holds_when =
+            "the specific gravity would not lie between 0.990 and 1.35; the policy \"extrapolate\" computes it unvouched";
 
         template <class T>
         static constexpr T formula(T rho, T t_w, T a) {

@@ -4,7 +4,7 @@
 namespace wortmath::liquor {
 
 namespace element {
-inline constexpr double H = 1.008, C = 12.011, O = 15.999, Na = 22.98977, Mg = 24.305, S = 32.06, Cl = 35.45, K = 39.0983, Ca = 40.078;
+inline constexpr double H = 1.008, C = 12.011, O = 15.999, Na = 22.98977, Mg = 24.305, P = 30.973762, S = 32.06, Cl = 35.45, K = 39.0983, Ca = 40.078;
 }
 
 inline constexpr double sulphate_mass = element::S + 4.0 * element::O;              // 96.056

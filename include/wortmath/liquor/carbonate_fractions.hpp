@@ -20,11 +20,11 @@ struct carbonate_fractions_models {
 
         template <class T>
         static constexpr several<T, 3> formula(T ph, T t) {
-            T H = let("H", power(10.0, -ph));
-            T K1 = let("K1", power(10.0, -carbonate_pk1.plummer_busenberg.formula(t)));
-            T K2 = let("K2", power(10.0, -carbonate_pk2.plummer_busenberg.formula(t)));
-            T D = let("D", square(H) + K1 * H + K1 * K2);
-            return {{square(H) / D, K1 * H / D, K1 * K2 / D}};
+            carbonate_system<T> water = carbonate_system<T>::at(t);
+            T co2 = let("H/K1", water.first(ph));
+            T co3 = let("K2/H", water.second(ph));
+            T D = let("D", 1.0 + co2 + co3);
+            return {{co2 / D, 1.0 / D, co3 / D}};
         }
     } equilibrium;
 };

@@ -33,11 +33,12 @@ struct mash_ph_models {
                                         {"acid_added", otherwise{0.0}},
                                         {"temperature", validated{0, 60}, otherwise{25.0}},
                                         {"endpoint_ph", otherwise{4.3}}};
-        static constexpr const char* holds_when = "a mash needs malt: give at least one";
+        static constexpr const char* holds_when =
+            "a mash needs at least one malt, and the pH of its water must lie above the end point of the titration";
 
-        template <class T, class... Rest>
-        static constexpr bool holds(T, series<T> masses, Rest...) {
-            return masses.size() > 0;
+        template <class T>
+        static constexpr bool holds(T, series<T> masses, series<T>, series<T>, series<T>, series<T>, T, T, T ph, T, T, T, T, T endpoint) {
+            return masses.size() > 0 && ph > endpoint;
         }
 
         template <class T>

@@ -20,7 +20,7 @@ struct ph_models {
         template <class T>
         static constexpr T formula(T total, T alkalinity, T t) {
             carbonate_system<T> water = carbonate_system<T>::at(t);
-            return newton<32>(
+            return newton<20>(
                 T(7.0), [&](T ph) -> T { return total * water.charge(ph) + water.water(ph) - alkalinity; },
                 [&](T ph) -> T {
                     T residual = total * water.charge(ph) + water.water(ph) - alkalinity;

@@ -80,8 +80,11 @@ struct acid_constants {
 };
 
 // Phosphoric and citric: NIST critical constants as in the PHREEQC data base minteq.v4; lactic read; hydrochloric and sulphuric from memory.
-inline constexpr acid_constants acids[]{{90.078, 1, {3.86}}, {97.994, 3, {2.148, 7.198, 12.375}}, {192.123, 3, {3.128, 4.761, 6.396}},
-                                        {36.458, 1, {-7.0}}, {98.072, 2, {-3.0, 1.99}}};
+inline constexpr acid_constants acids[]{{3.0 * element::C + 6.0 * element::H + 3.0 * element::O, 1, {3.86}},                 // C3H6O3 90.078
+                                        {3.0 * element::H + element::P + 4.0 * element::O, 3, {2.148, 7.198, 12.375}},        // H3PO4 97.994
+                                        {6.0 * element::C + 8.0 * element::H + 7.0 * element::O, 3, {3.128, 4.761, 6.396}},   // C6H8O7 192.123
+                                        {element::H + element::Cl, 1, {-7.0}},                                                // HCl 36.458
+                                        {2.0 * element::H + element::S + 4.0 * element::O, 2, {-3.0, 1.99}}};                 // H2SO4 98.072
 
 }  // namespace liquor
 }  // namespace wortmath

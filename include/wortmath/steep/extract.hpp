@@ -1,5 +1,6 @@
 #pragma once
 
+#include "wortmath/constants.hpp"
 #include "wortmath/model.hpp"
 
 namespace wortmath {
@@ -17,6 +18,9 @@ struct spelled<word::steeped_malt> {
 };
 
 namespace steep {
+
+inline constexpr double sucrose_points = 46.214;  // points x US gallon per pound
+inline constexpr double sucrose_potential = sucrose_points * constants::l_per_us_gal / (constants::g_per_lb / 1000.0);  // 385.6745 L degrees/kg
 
 // Points x US gallon per pound, in the order of the words.
 inline constexpr double palmer_steeped_points[]{14, 22, 18, 16, 16, 15, 21, 21, 8, 4, 40, 46};
@@ -38,7 +42,7 @@ struct extract_models {
         template <class T>
         static constexpr T formula(T G, word::steeped_malt malt) {
             double const points = palmer_steeped_points[static_cast<int>(malt)];
-            return G * points / 46.214;
+            return G * points / sucrose_points;
         }
     } palmer_table;
 
@@ -54,7 +58,7 @@ struct extract_models {
 
         template <class T>
         static constexpr T formula(T G, T potential, T efficiency) {
-            return G * (potential / 385.6745) * efficiency;
+            return G * (potential / sucrose_potential) * efficiency;
         }
     } fraction_of_potential;
 };

@@ -1,0 +1,4 @@
+#include "wortmath/extract.hpp"
+#include "table.hpp"
+
+WORTMATH_TOPIC(extract)
