@@ -105,7 +105,7 @@ void run(const entry& e, policy how, char* const* columns, const std::ptrdiff_t*
                     double const v = in[i][j];
                     const input_entry& a = e.inputs[i];
                     if (v != v) {
-                        if (is_absent(v) && a.what == detail::kind::optional_number) continue;
+                        if ((is_absent(v) || e.guards) && a.what == detail::kind::optional_number) continue;  // a guard takes any NaN for none
                         nan = true;
                         if (!e.nan_is_impossible) continue;
                     } else if (a.range.allows(v)) {

@@ -64,7 +64,7 @@ void describe_input(const entry& e, int input, double value, region where, range
     error.value = value;
     error.range = in.range;
     error.where = where;
-    detail::refusal_sentence(error, *in.of, where == region::unvalidated ? covering(e, input, value) : sibling{});
+    detail::refusal_sentence(error, *in.of, where == region::unvalidated ? covering(e, input, value) : sibling{}, in.beyond_words);
 }
 
 void describe_joint(const entry& e, region where, range_error& error) noexcept {

@@ -22,6 +22,7 @@ struct input_entry {
     limits range;
     bool optional;        // may be left out
     double fallback;      // then this value (absent() for "none")
+    const char* beyond_words;  // said to whoever exceeds what is possible; nullptr: the range says it
     const char* const* words;
     std::size_t word_total;
 };

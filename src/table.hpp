@@ -172,6 +172,7 @@ struct functions<M, detail::types<A...>> {
              e.of = detail::argument<A>::of;
              e.range = detail::limits_of<M>.of[i];
              e.optional = in.optional;
+             e.beyond_words = in.beyond_words;
              e.fallback = in.optional_none ? __builtin_bit_cast(double, absent_bits) : in.fallback;
              if constexpr (detail::argument<A>::what == detail::kind::word) e.words = spelled<A>::names, e.word_total = word_count<A>;
              ++i;

@@ -35,10 +35,10 @@
 
 namespace wortmath::bitterness {
 
-inline constexpr auto families =
-    list_families(alpha_dosed, from_addition, mass_for_target, utilisation, hopped_extract, gravity_adjustment, boil_gravity, average_boil_gravity, hopping_rate,
-                  hopping_rate_factor, isomerisation_rate, isomerisation_fractions, isomerisation_peak_time, isomerisation, isomerisation_alpha_left,
-                  isomerisation_degraded, isomerisation_profile, relative_utilisation, kettle_cooling, kettle_cooling_time, post_boil, altitude_factor, solubility_limit,
-                  partial_boil, cellar_retention, bitterness_units, oxidised_alpha, sensory_bitterness, sensory_bitterness_spread, ratio, balanced_bitterness);
+inline constexpr auto families = list_families(
+    alpha_dosed, from_addition, mass_for_target, utilisation, hopped_extract, gravity_adjustment, boil_gravity, average_boil_gravity, hopping_rate,
+    hopping_rate_factor, isomerisation_rate, isomerisation_fractions, isomerisation_peak_time, isomerisation, isomerisation_alpha_left, isomerisation_degraded,
+    isomerisation_profile, relative_utilisation, kettle_cooling, kettle_cooling_time, post_boil, altitude_factor, solubility_limit, partial_boil,
+    cellar_retention, bitterness_units, oxidised_alpha, sensory_bitterness, sensory_bitterness_spread, ratio, balanced_bitterness);
 
 }  // namespace wortmath::bitterness

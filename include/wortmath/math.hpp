@@ -39,13 +39,14 @@ constexpr T cube(T x) noexcept {
     return x * x * x;
 }
 
+// The smaller and the larger of two; NaN if one of them is.
 template <class T>
 constexpr T least(T a, T b) noexcept {
-    return select(a < b, a, b);
+    return select(a < b, a, select(a == a, b, a));
 }
 template <class T>
 constexpr T most(T a, T b) noexcept {
-    return select(a > b, a, b);
+    return select(a > b, a, select(a == a, b, a));
 }
 
 // Straight lines between the points of a table; beyond its ends the first and the last line go on.

@@ -6,6 +6,7 @@
 
 #include <cstddef>
 #include <cstdio>
+#include <cstdlib>
 #include <exception>
 #include <utility>
 
@@ -58,6 +59,9 @@ struct otherwise {
     constexpr explicit otherwise(bool b) noexcept : value(b ? 1.0 : 0.0) {}
 };
 struct otherwise_none {};
+struct beyond {  // said in place of the range to whoever exceeds what is possible
+    const char* words;
+};
 
 // The open end of an interval: the nearest number beyond.
 constexpr double above(double x) noexcept { return x == 0.0 ? 4.9406564584124654e-324 : x > 0.0 ? x * (1.0 + 2.3e-16) : x * (1.0 - 1.2e-16); }
@@ -77,6 +81,7 @@ struct input {
     bool optional = false, optional_none = false;
     bool has_validated = false, has_possible = false;
     limits range{};
+    const char* beyond_words = nullptr;
 
     template <class... Parts>
     constexpr input(const char* n, Parts... parts) noexcept : name(n) {
@@ -86,6 +91,7 @@ struct input {
     constexpr void take(possible p) noexcept { range.lo = p.lo, range.hi = p.hi, has_possible = true; }
     constexpr void take(only o) noexcept { take(validated{o.lo, o.hi}), take(possible{o.lo, o.hi}); }
     constexpr void take(otherwise o) noexcept { fallback = o.value, optional = true; }
+    constexpr void take(beyond b) noexcept { beyond_words = b.words; }
     constexpr void take(otherwise_none) noexcept { optional = optional_none = true; }
 };
 
@@ -167,11 +173,19 @@ inline int bounds(char* out, std::size_t room, double lo, double hi, const char*
     bool const plain = unit[0] == '\0' || (unit[0] == 'r' && unit[1] == 'a') || (unit[0] == 'f' && unit[1] == 'r') || (unit[0] == 'a' && unit[1] == 'n');
     const char* const gap = plain ? "" : " ";
     const char* const u = plain ? "" : unit;
-    if (lo == 5e-324 && hi == no_limit) return std::snprintf(out, room, "above 0%s%s", gap, u);
-    if (lo == 5e-324) return std::snprintf(out, room, "above 0, up to %.9g%s%s", hi, gap, u);
-    if (hi == no_limit) return std::snprintf(out, room, "%.9g%s%s or more", lo, gap, u);
-    if (lo == -no_limit) return std::snprintf(out, room, "%.9g%s%s at most", hi, gap, u);
-    return std::snprintf(out, room, "%.9g to %.9g%s%s", lo, hi, gap, u);
+    // An open end is the nearest number beyond; its printed form is the limit itself.
+    auto round_number = [](double x) {
+        char t[40];
+        std::snprintf(t, sizeof t, "%.9g", x);
+        return std::strtod(t, nullptr);
+    };
+    bool const open_lo = lo > -no_limit && lo > round_number(lo), open_hi = hi < no_limit && hi < round_number(hi);
+    bool const from_zero = lo > 0.0 && lo < 1e-300;
+    double const shown_lo = from_zero ? 0.0 : lo;
+    if (lo == -no_limit && hi == no_limit) return std::snprintf(out, room, "any");
+    if (hi == no_limit) return std::snprintf(out, room, open_lo || from_zero ? "above %.9g%s%s" : "%.9g%s%s or more", shown_lo, gap, u);
+    if (lo == -no_limit) return std::snprintf(out, room, open_hi ? "below %.9g%s%s" : "%.9g%s%s at most", hi, gap, u);
+    return std::snprintf(out, room, "%s%.9g %s %.9g%s%s", open_lo || from_zero ? "above " : "", shown_lo, open_hi ? "to below" : "to", hi, gap, u);
 }
 
 struct writer {
@@ -184,12 +198,16 @@ struct writer {
 };
 
 // The sentence of an input outside its region. The same for C++ and Python.
-inline void refusal_sentence(range_error& e, const scale& s, const sibling& other) noexcept {
+inline void refusal_sentence(range_error& e, const scale& s, const sibling& other, const char* beyond_words) noexcept {
     writer w{e.text, sizeof e.text};
     double const v = e.value;
     w.moved(std::snprintf(w.out, w.room, "%s: %s = %.10g ", e.model, e.argument, v));
-    if (e.where == region::impossible) {
-        w.moved(std::snprintf(w.out, w.room, "%s %s (", v != v ? "is not a number, and this model needs" : "is not", s.noun));
+    if (e.where == region::impossible && beyond_words && v > e.range.hi) {
+        w.moved(std::snprintf(w.out, w.room, "is %s", beyond_words));
+    } else if (e.where == region::impossible) {
+        // A temperature of 70 degC is a temperature all the same, if this model ends at 50.
+        bool const of_its_kind = v >= s.least && v <= s.most && (s.least > -no_limit || s.most < no_limit || s.slip == likely::nothing);
+        w.moved(std::snprintf(w.out, w.room, "%s%s (", v != v ? "is not a number, and this model needs " : of_its_kind ? "is beyond what this model can compute" : "is not ", of_its_kind && v == v ? "" : s.noun));
         w.moved(bounds(w.out, w.room, e.range.lo, e.range.hi, s.unit));
         w.moved(std::snprintf(w.out, w.room, ")"));
         w.moved(hint(w.out, w.room, s, e.range, v));
@@ -519,7 +537,8 @@ template <class M, class Owner>
             auto const i = static_cast<std::size_t>(at);
             e.argument = M::inputs[i].name;
             e.range = limits_of<M>.of[i];
-            refusal_sentence(e, *M::signature::scales[i], where == region::unvalidated ? covering<M, Owner>(at, value) : sibling{});
+            refusal_sentence(e, *M::signature::scales[i], where == region::unvalidated ? covering<M, Owner>(at, value) : sibling{},
+                             M::inputs[i].beyond_words);
         }
     }
     throw e;
@@ -581,13 +600,22 @@ constexpr auto answer(policy how, P... p) {
     bool inside = (validates(limits_of<M>.of[i++], p) && ... && true);
     if constexpr (refuses_nan<M>) inside = inside && !(nan_in(p) || ...);
     if constexpr (answers_always<M>) {
+        // An optional number is different: none where it is not a number, refused as everywhere where it is impossible.
         bool fit = true;
         std::size_t k = 0;
-        ((fit = fit && !nan_in(p) && [&](auto const& v) {
-             if constexpr (requires { v.given; }) return !v.given || limits_of<M>.of[k].allows(v.value);
-             else if constexpr (requires { static_cast<double>(v) + 0.5; }) return limits_of<M>.of[k].allows(static_cast<double>(v));
-             else return true;
-         }(p), ++k), ...);
+        (([&](auto& v) {
+             if constexpr (requires { v.given; }) {
+                 v.given = v.given && v.value == v.value;
+                 if (v.given && !limits_of<M>.of[k].allows(v.value)) {
+                     if (how == policy::nan) fit = false;
+                     else refuse<M, Owner>(static_cast<int>(k), v.value, region::impossible);
+                 }
+             } else if constexpr (requires { static_cast<double>(v) + 0.5; }) {
+                 fit = fit && limits_of<M>.of[k].allows(static_cast<double>(v)) && !nan_in(v);
+             }
+             ++k;
+         }(p)),
+         ...);
         return packed<R>(fit ? M::formula(p...) : double(M::answer_to_anything_else));
     } else {
         if (!inside) [[unlikely]] {

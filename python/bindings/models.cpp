@@ -208,12 +208,19 @@ PyObject* raise(const wortmath::range_error& error) {
     return nullptr;
 }
 
+// A guard answers its worst where others refuse, but an optional number that is impossible is refused as everywhere.
+bool of_optional_number(const core::entry& e, const wortmath::range_error& error) noexcept {
+    for (int i = 0; i < e.arity; ++i)
+        if (std::strcmp(e.inputs[i].name, error.argument) == 0) return e.inputs[i].what == kind::optional_number;
+    return false;
+}
+
 PyObject* evaluate(model* m, policy how, const double* const* in, std::size_t n) {
     const core::entry& e = *m->e;
     double out[most_results];
     wortmath::range_error error;
     if (core::diagnose(e, how, in, n, error)) {
-        if (e.guards && error.where == wortmath::region::impossible) return results(m, &e.worst);
+        if (e.guards && error.where == wortmath::region::impossible && (how == policy::nan || !of_optional_number(e, error))) return results(m, &e.worst);
         if (how == policy::nan && !e.nan_is_impossible) {
             for (double& v : out) v = wortmath::undefined;
             return results(m, out);
@@ -222,7 +229,7 @@ PyObject* evaluate(model* m, policy how, const double* const* in, std::size_t n)
     }
     bool nan = false;
     for (int i = 0; i < e.arity; ++i)
-        for (std::size_t j = 0; j < (e.inputs[i].what == kind::list ? n : 1); ++j) nan = nan || (in[i][j] != in[i][j] && !core::is_absent(in[i][j]));
+        for (std::size_t j = 0; j < (e.inputs[i].what == kind::list ? n : 1); ++j) nan = nan || (in[i][j] != in[i][j] && !core::is_absent(in[i][j]) && !(e.guards && e.inputs[i].what == kind::optional_number));
     if (nan && e.guards) return results(m, &e.worst);
     if (e.has_lists) {
         e.listed(in, n, out);

@@ -175,6 +175,7 @@ public:
             r_.boiling_temperature = call_(water::boiling_temperature.if97, r_.barometer);
         });
         boiling_ = r_.boiling_temperature;
+        check_liquid_temperatures(b_, number(boiling_));
         for (auto const& s : b_.steps) std::visit([&](auto const& one) { take(one); }, s);
         finish();
         return std::move(r_);
@@ -933,6 +934,16 @@ private:
         out.reported.emplace_back("residual_vol", residual);
     }
 
+    // The share of water's solubility that beer has: the default of the model, and the run for the hazard with less.
+    const T usual_factor = T(package::pressure_models::beer_henry::inputs[7].fallback);
+    figure<T> package_pressure(const char* what, T volumes, T t, T factor) {
+        return offered(what, [&] {
+            // A package that is mostly headspace is a different vessel: the contract ends at 0.30 L per L.
+            if (number(headspace_) > 0.30) throw refused("a headspace of " + text_of(number(headspace_)) + " L per L of beer is more than the 0.30 for which a package pressure is given");
+            return call_(package::pressure.beer_henry, volumes, t, headspace_, air_, filling_, r_.barometer, r_.barometer, factor);
+        });
+    }
+
     template <class S>
     void close(const S& s, package_result<T>& p) {
         wort<T>& w = fermenter_;
@@ -954,6 +965,7 @@ private:
         T const hazard_carbonation = w.co2 / gas + sugar_gas / gas + unfinished;
         p.residual = prime_.used ? prime_.residual : w.co2 / gas;
         p.carbonation = carbonation, p.hazard_carbonation = hazard_carbonation;
+        p.priming_sugar = p.priming_alcohol = T(0.0);
         if (prime_.used) {
             p.priming_sugar = prime_.mass;
             p.priming_alcohol = call_(priming::alcohol_added.stoichiometric, w.priming, v20, prime_.sugar, prime_.efficiency);
@@ -962,16 +974,13 @@ private:
         bool const strong = number(strength_all) > 7.0, heavy = number(w.plato()) > 6.0;
         T const factor(strong && heavy ? 0.80 : strong || heavy ? 0.85 : 0.89);
         bool refusal = false;
-        auto press = [&](const char* what, T volumes, T t, std::optional<T> f) {
-            figure<T> const v = offered(what, [&] {
-                if (f) return call_(package::pressure.beer_henry, volumes, t, headspace_, air_, filling_, r_.barometer, r_.barometer, *f);
-                return call_(package::pressure.beer_henry, volumes, t, headspace_, air_, filling_, r_.barometer, r_.barometer);
-            });
+        auto press = [&](const char* what, T volumes, T t, T f) {
+            figure<T> const v = package_pressure(what, volumes, t, f);
             refusal = refusal || !v;
             return v;
         };
-        p.serving_pressure = press("serving pressure", carbonation, s.serving.value, {});
-        p.hottest_pressure = press("pressure at the hottest", carbonation, hottest_, {});
+        p.serving_pressure = press("serving pressure", carbonation, s.serving.value, usual_factor);
+        p.hottest_pressure = press("pressure at the hottest", carbonation, hottest_, usual_factor);
         p.hazard_pressure = press("hazard pressure", hazard_carbonation, hottest_, factor);
         auto level = [&](bool confirmed) {
             if (refusal) return 2;
@@ -1037,7 +1046,7 @@ private:
     void pressure_at(const S& s, step_result<T>& out) {
         if (number(s.temperature.value) > number(hottest_))
             fail(s, "temperature", s.temperature, text_of(number(s.temperature.value), 4) + " degC is above the `hottest` of the package, " + text_of(number(hottest_), 4) + " degC");
-        out.reported.emplace_back("pressure_bar", offered("pressure", [&] { return call_(package::pressure.beer_henry, *carbonation_, s.temperature.value, headspace_, air_, filling_, r_.barometer, r_.barometer); }));
+        out.reported.emplace_back("pressure_bar", package_pressure("pressure", *carbonation_, s.temperature.value, usual_factor));
     }
     void brew(const condition_step<T>& s, step_result<T>& out) { pressure_at(s, out); }
     void brew(const serve_step<T>& s, step_result<T>& out) { pressure_at(s, out); }

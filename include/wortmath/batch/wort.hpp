@@ -123,7 +123,7 @@ private:
         if (!r.allows(v) || v != v) {
             range_error e;
             e.model = wortmath::detail::path_of<M>.full, e.argument = M::inputs[i].name, e.value = v, e.range = r, e.where = region::impossible;
-            wortmath::detail::refusal_sentence(e, *M::signature::scales[i], {});
+            wortmath::detail::refusal_sentence(e, *M::signature::scales[i], {}, M::inputs[i].beyond_words);
             throw refused(e.text);
         }
         if (!watching) return;

@@ -9,11 +9,12 @@ struct altitude_factor_models {
     static constexpr const char* question = "By what factor does a lower boiling point cut the utilisation of hops?";
 
     struct malowicki_yield_ratio : model<struct malowicki_yield_ratio, unit::ratio(unit::celsius, unit::minutes)> {
-        static constexpr facts about{.source = "derived from the rates of M. G. Malowicki, T. H. Shellhammer, J. Agric. Food Chem. 53 (2005) 4434-4439",
-                                     .status = evidence::derived,
-                                     .use = "the usual choice: published rates, and between the extremes",
-                                     .accuracy = "0.747 where water boils at 94.7 degC, for an hour; the other models give 0.633 to 0.839 there",
-                                     .note = "take the boiling temperature at the pressure of the place (water.boiling_temperature), not at a pressure reduced to sea level"};
+        static constexpr facts about{
+            .source = "derived from the rates of M. G. Malowicki, T. H. Shellhammer, J. Agric. Food Chem. 53 (2005) 4434-4439",
+            .status = evidence::derived,
+            .use = "the usual choice: published rates, and between the extremes",
+            .accuracy = "0.747 where water boils at 94.7 degC, for an hour; the other models give 0.633 to 0.839 there",
+            .note = "take the boiling temperature at the pressure of the place (water.boiling_temperature), not at a pressure reduced to sea level"};
         static constexpr input inputs[]{{"boiling_temperature", validated{85, 101}}, {"boil_minutes", detail::amount}};
 
         template <class T>

@@ -9,11 +9,12 @@ struct average_boil_gravity_models {
     static constexpr const char* question = "What is the mean gravity of a boil, from those at its start and its end?";
 
     struct constant_evaporation : model<struct constant_evaporation, unit::gravity_20_20(unit::gravity_20_20, unit::gravity_20_20)> {
-        static constexpr facts about{.source = "mean over the time while the volume falls in a straight line and the extract stays",
-                                     .status = evidence::derived,
-                                     .use = "the gravity that utilisation.tinseth asks for",
-                                     .accuracy = "exact for its assumption",
-                                     .note = "extract added during the boil: utilisation.tinseth_gravity_steps instead; at or below 1.000 the plain mean is taken"};
+        static constexpr facts about{
+            .source = "mean over the time while the volume falls in a straight line and the extract stays",
+            .status = evidence::derived,
+            .use = "the gravity that utilisation.tinseth asks for",
+            .accuracy = "exact for its assumption",
+            .note = "extract added during the boil: utilisation.tinseth_gravity_steps instead; at or below 1.000 the plain mean is taken"};
         static constexpr input inputs[]{{"start_gravity", detail::wort_gravity}, {"end_gravity", detail::wort_gravity}};
 
         template <class T>

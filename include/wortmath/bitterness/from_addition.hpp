@@ -49,12 +49,14 @@ struct from_addition_models {
     } tinseth;
 
     struct rager : model<struct rager, unit::bitterness_units(unit::grams, unit::alpha_acids, unit::litres, unit::bitterness_yield)> {
-        static constexpr facts about{.source = "J. Rager, Calculating Hop Bitterness in Beer, Zymurgy 13(4) special issue, 1990, 53-54, as reprinted in the Hops FAQ, "
-                                               "revision 3, 11 Nov 1993",
-                                     .status = evidence::secondary,
-                                     .use = "examples with the constant 7462",
-                                     .accuracy = "0.36 % below exact",
-                                     .note = "the article prints 7462, close to 10000/1.34 cut off; the Hops FAQ says that it should be 7490; 7462 is used, to repeat print"};
+        static constexpr facts about{
+            .source =
+                "J. Rager, Calculating Hop Bitterness in Beer, Zymurgy 13(4) special issue, 1990, 53-54, as reprinted in the Hops FAQ, "
+                "revision 3, 11 Nov 1993",
+            .status = evidence::secondary,
+            .use = "examples with the constant 7462",
+            .accuracy = "0.36 % below exact",
+            .note = "the article prints 7462, close to 10000/1.34 cut off; the Hops FAQ says that it should be 7490; 7462 is used, to repeat print"};
         static constexpr input inputs[]{{"mass", detail::amount}, {"alpha"}, {"volume", detail::some}, {"utilisation"}};
 
         template <class T>

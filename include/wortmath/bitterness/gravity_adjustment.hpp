@@ -22,8 +22,9 @@ struct gravity_adjustment_models {
                                      .status = evidence::primary,
                                      .use = "with the utilisation of the same name, which contains it",
                                      .accuracy = "part of a formula that repeats the author's table within half its last digit",
-                                     .note = "1.0528 at 1.050 and 1 at 1.0557, not 1 at 1.050: the factor belongs to its own utilisation; the gravity is the "
-                                             "mean over the boil"};
+                                     .note =
+                                         "1.0528 at 1.050 and 1 at 1.0557, not 1 at 1.050: the factor belongs to its own utilisation; the gravity is the "
+                                         "mean over the boil"};
         static constexpr input inputs[]{{"boil_gravity", validated{1.030, 1.130}, detail::wort_gravity}};
 
         template <class T>
@@ -33,12 +34,14 @@ struct gravity_adjustment_models {
     } tinseth;
 
     struct rager : model<struct rager, unit::ratio(unit::gravity_20_20)> {
-        static constexpr facts about{.source = "J. Rager, Calculating Hop Bitterness in Beer, Zymurgy 13(4) special issue, 1990, 53-54, as reprinted in the "
-                                               "Hops FAQ, revision 3, 11 Nov 1993",
+        static constexpr facts about{.source =
+                                         "J. Rager, Calculating Hop Bitterness in Beer, Zymurgy 13(4) special issue, 1990, 53-54, as reprinted in the "
+                                         "Hops FAQ, revision 3, 11 Nov 1993",
                                      .status = evidence::secondary,
                                      .use = "with the utilisations rager, rager_table and garetz_1993, which contain it",
-                                     .note = "misprints of the article: .050 where 1.050 is meant, and 0.24 for 1.096 where its formula gives 0.23 "
-                                             "(B. Szymczak, Home Brew Digest, 6 May 1992); 1.050 is used"};
+                                     .note =
+                                         "misprints of the article: .050 where 1.050 is meant, and 0.24 for 1.096 where its formula gives 0.23 "
+                                         "(B. Szymczak, Home Brew Digest, 6 May 1992); 1.050 is used"};
         static constexpr input inputs[]{{"boil_gravity", detail::wort_gravity}};
 
         template <class T>
@@ -64,8 +67,9 @@ struct gravity_adjustment_models {
         static constexpr facts about{.source = "M. Garetz, Using Hops, HopTech, 1994; recalled",
                                      .status = evidence::memory,
                                      .use = "with the utilisation of the same name, which contains it",
-                                     .note = "takes the gravity in the kettle, as boil_gravity.garetz_1994 gives it; that the factor stays at 1 below 1.050 is "
-                                             "our decision, not confirmed for the original"};
+                                     .note =
+                                         "takes the gravity in the kettle, as boil_gravity.garetz_1994 gives it; that the factor stays at 1 below 1.050 is "
+                                         "our decision, not confirmed for the original"};
         static constexpr input inputs[]{{"boil_gravity", detail::wort_gravity}};
 
         template <class T>

@@ -9,11 +9,12 @@ struct hopping_rate_models {
 
     // The root of B times hopping_rate_factor(B) = X.
     struct garetz_1994 : model<struct garetz_1994, unit::bitterness_units(unit::bitterness_units, unit::ratio)> {
-        static constexpr facts about{.source = "M. Garetz, Using Hops, HopTech, 1994; the form recalled, the 260 confirmed in the Home Brew Digest, 5 March 1995",
-                                     .status = evidence::memory,
-                                     .use = "once, on the sum of all additions of a calculation by that book",
-                                     .accuracy = "the exact solution of what the book iterates",
-                                     .note = "concentration_factor is the final volume over the boiling volume"};
+        static constexpr facts about{
+            .source = "M. Garetz, Using Hops, HopTech, 1994; the form recalled, the 260 confirmed in the Home Brew Digest, 5 March 1995",
+            .status = evidence::memory,
+            .use = "once, on the sum of all additions of a calculation by that book",
+            .accuracy = "the exact solution of what the book iterates",
+            .note = "concentration_factor is the final volume over the boiling volume"};
         static constexpr input inputs[]{{"unadjusted_bitterness", detail::amount}, {"concentration_factor", detail::some}};
 
         template <class T>

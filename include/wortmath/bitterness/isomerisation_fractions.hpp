@@ -34,13 +34,16 @@ struct isomerisation_fractions_models {
     };
 
     struct first_order : model<struct first_order, fractions(unit::per_minute, unit::per_minute, unit::minutes)> {
-        static constexpr facts about{.source = "textbook solution of two first-order steps in series",
-                                     .status = evidence::derived,
-                                     .use = "rates of your own; isomerisation takes a temperature instead",
-                                     .accuracy = "relative rounding error below 6e-14 for what is left, 3e-14 for the yield, 2e-15 for what is degraded, equal rates and "
-                                                 "short times included",
-                                     .note = "the textbook form k1/(k2 - k1) (exp(-k1 t) - exp(-k2 t)) is 0/0 for equal rates and loses digits near them: the same "
-                                             "function is used in forms that do not"};
+        static constexpr facts about{
+            .source = "textbook solution of two first-order steps in series",
+            .status = evidence::derived,
+            .use = "rates of your own; isomerisation takes a temperature instead",
+            .accuracy =
+                "relative rounding error below 6e-14 for what is left, 3e-14 for the yield, 2e-15 for what is degraded, equal rates and "
+                "short times included",
+            .note =
+                "the textbook form k1/(k2 - k1) (exp(-k1 t) - exp(-k2 t)) is 0/0 for equal rates and loses digits near them: the same "
+                "function is used in forms that do not"};
         static constexpr input inputs[]{{"k1", detail::amount}, {"k2", detail::amount}, {"minutes", detail::amount}};
 
         template <class T>

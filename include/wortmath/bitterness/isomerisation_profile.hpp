@@ -37,15 +37,18 @@ struct isomerisation_profile_models {
     // The steps of each segment are doubled until the result stands: the one model of this topic without a fixed count of
     // steps, since no count suits both a minute of cooling and a night.
     struct malowicki_shellhammer : model<struct malowicki_shellhammer, isomerisation_fractions_models::fractions(list<unit::minutes>, list<unit::celsius>)> {
-        static constexpr facts about{.source = "rates of M. G. Malowicki, T. H. Shellhammer, J. Agric. Food Chem. 53 (2005) 4434-4439, abstract; the integration is ours",
-                                     .status = evidence::derived,
-                                     .use = "a measured or computed course of temperature: a kettle that cools, a stand, a boil under pressure",
-                                     .accuracy = "the integration to about 1e-9; mass balance to rounding",
-                                     .note = "all alpha acids dissolve at the first time; for several additions run each from its own time and add the results weighted by "
-                                             "mg/L; rates measured from 90 degC up"};
+        static constexpr facts about{
+            .source = "rates of M. G. Malowicki, T. H. Shellhammer, J. Agric. Food Chem. 53 (2005) 4434-4439, abstract; the integration is ours",
+            .status = evidence::derived,
+            .use = "a measured or computed course of temperature: a kettle that cools, a stand, a boil under pressure",
+            .accuracy = "the integration to about 1e-9; mass balance to rounding",
+            .note =
+                "all alpha acids dissolve at the first time; for several additions run each from its own time and add the results weighted by "
+                "mg/L; rates measured from 90 degC up"};
         static constexpr input inputs[]{{"minutes", detail::amount}, {"temperatures", detail::measured_rates, detail::carried_rates}};
-        static constexpr const char* refusal = "give at least two points, as many temperatures as minutes, and minutes that grow from point to point; a segment that is "
-                                               "still not resolved in 4096 steps is refused too: divide it";
+        static constexpr const char* refusal =
+            "give at least two points, as many temperatures as minutes, and minutes that grow from point to point; a segment that is "
+            "still not resolved in 4096 steps is refused too: divide it";
 
         template <class T>
         static constexpr several<T, 3> formula(series<T> minutes, series<T> temperatures) {

@@ -23,12 +23,14 @@ struct isomerisation_rate_models {
 
     // k1: alpha acids to iso-alpha acids; k2: iso-alpha acids to what comes after them.
     struct malowicki_shellhammer : model<struct malowicki_shellhammer, rates(unit::celsius)> {
-        static constexpr facts about{.source = "M. G. Malowicki, T. H. Shellhammer, J. Agric. Food Chem. 53 (2005) 4434-4439, abstract",
-                                     .status = evidence::primary,
-                                     .use = "iso-alpha acids in hot wort at any temperature; never as bitterness units",
-                                     .accuracy = "factors of two figures: 0.6 % in k1, 1.2 % in k2; the printed activation energies within 0.04 kJ/mol",
-                                     .note = "buffer of pH 5.2, 90 to 130 degC; the abstract gives the factors no unit: per minute follows from their size and from "
-                                             "its remark on half-lives; the loss, not the formation, is said to depend on pH and gravity"};
+        static constexpr facts about{
+            .source = "M. G. Malowicki, T. H. Shellhammer, J. Agric. Food Chem. 53 (2005) 4434-4439, abstract",
+            .status = evidence::primary,
+            .use = "iso-alpha acids in hot wort at any temperature; never as bitterness units",
+            .accuracy = "factors of two figures: 0.6 % in k1, 1.2 % in k2; the printed activation energies within 0.04 kJ/mol",
+            .note =
+                "buffer of pH 5.2, 90 to 130 degC; the abstract gives the factors no unit: per minute follows from their size and from "
+                "its remark on half-lives; the loss, not the formation, is said to depend on pH and gravity"};
         static constexpr input inputs[]{{"temperature", detail::measured_rates, detail::carried_rates}};
 
         template <class T>

@@ -24,18 +24,19 @@ struct kettle_cooling_models {
     static constexpr const char* question = "How warm is the wort some minutes after the heat is off?";
 
     struct hosom : model<struct hosom, unit::celsius(unit::minutes, unit::square_centimetres, unit::square_centimetres, unit::litres)> {
-        static constexpr facts about{.source = "J.-P. Hosom, Predicting Wort Temperature After Flameout, author's own article",
-                                     .status = evidence::primary,
-                                     .use = "an open homebrew kettle without a chiller",
-                                     .accuracy = "none stated; starts at 100.10 degC; the limit of 100 L is ours",
-                                     .note = "319.55 K is a parameter of the fit, not the surroundings: steam governs, not the room; at altitude start the curve at "
-                                             "kettle_cooling_time of the boiling temperature"};
-        static constexpr input inputs[]{{"minutes", detail::amount},
-                                        {"surface_area", detail::amount},
-                                        {"opening_area", detail::amount},
-                                        {"volume", detail::homebrew_volume, detail::some}};
-        static constexpr const char* holds_when = "the wort would be below 61.85 degC by then, where the cooling curve has no data any more; kettle_cooling.newton takes a "
-                                                  "measured time constant";
+        static constexpr facts about{
+            .source = "J.-P. Hosom, Predicting Wort Temperature After Flameout, author's own article",
+            .status = evidence::primary,
+            .use = "an open homebrew kettle without a chiller",
+            .accuracy = "none stated; starts at 100.10 degC; the limit of 100 L is ours",
+            .note =
+                "319.55 K is a parameter of the fit, not the surroundings: steam governs, not the room; at altitude start the curve at "
+                "kettle_cooling_time of the boiling temperature"};
+        static constexpr input inputs[]{
+            {"minutes", detail::amount}, {"surface_area", detail::amount}, {"opening_area", detail::amount}, {"volume", detail::homebrew_volume, detail::some}};
+        static constexpr const char* holds_when =
+            "the wort would be below 61.85 degC by then, where the cooling curve has no data any more; kettle_cooling.newton takes a "
+            "measured time constant";
 
         template <class T>
         static constexpr T formula(T minutes, T surface_area, T opening_area, T volume) {
@@ -49,15 +50,14 @@ struct kettle_cooling_models {
     } hosom;
 
     struct newton : model<struct newton, unit::celsius(unit::minutes, unit::celsius, unit::celsius, unit::minutes)> {
-        static constexpr facts about{.source = "Newton's law of cooling, one lump of wort in steady surroundings",
-                                     .status = evidence::derived,
-                                     .use = "any vessel whose time constant has been measured: the time in which the difference to the surroundings falls to 37 %",
-                                     .accuracy = "that of the time constant",
-                                     .note = "for wort that is stirred or mixes by itself"};
-        static constexpr input inputs[]{{"minutes", detail::amount},
-                                        {"start_temperature"},
-                                        {"ambient_temperature", possible{-60, 130}},
-                                        {"time_constant_minutes", detail::some}};
+        static constexpr facts about{
+            .source = "Newton's law of cooling, one lump of wort in steady surroundings",
+            .status = evidence::derived,
+            .use = "any vessel whose time constant has been measured: the time in which the difference to the surroundings falls to 37 %",
+            .accuracy = "that of the time constant",
+            .note = "for wort that is stirred or mixes by itself"};
+        static constexpr input inputs[]{
+            {"minutes", detail::amount}, {"start_temperature"}, {"ambient_temperature", possible{-60, 130}}, {"time_constant_minutes", detail::some}};
 
         template <class T>
         static constexpr T formula(T minutes, T start_temperature, T ambient_temperature, T time_constant_minutes) {

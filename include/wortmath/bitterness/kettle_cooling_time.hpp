@@ -13,12 +13,12 @@ struct kettle_cooling_time_models {
                                      .use = "an open homebrew kettle without a chiller; where the curve starts at altitude",
                                      .accuracy = "the exact inverse of kettle_cooling.hosom",
                                      .note = "no time leads to 46.40 degC or below: that is where the fitted curve ends, not the temperature of the room"};
-        static constexpr input inputs[]{{"temperature", validated{detail::cooling_fit_ends, detail::cooling_floor + detail::cooling_rise - constants::zero_celsius},
-                                         possible{above(detail::cooling_floor - constants::zero_celsius),
-                                                  detail::cooling_floor + detail::cooling_rise - constants::zero_celsius}},
-                                        {"surface_area", detail::amount},
-                                        {"opening_area", detail::amount},
-                                        {"volume", detail::homebrew_volume, detail::some}};
+        static constexpr input inputs[]{
+            {"temperature", validated{detail::cooling_fit_ends, detail::cooling_floor + detail::cooling_rise - constants::zero_celsius},
+             possible{above(detail::cooling_floor - constants::zero_celsius), detail::cooling_floor + detail::cooling_rise - constants::zero_celsius}},
+            {"surface_area", detail::amount},
+            {"opening_area", detail::amount},
+            {"volume", detail::homebrew_volume, detail::some}};
 
         template <class T>
         static constexpr T formula(T temperature, T surface_area, T opening_area, T volume) {

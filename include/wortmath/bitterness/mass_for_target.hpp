@@ -12,7 +12,8 @@ struct mass_for_target_models {
                                      .status = evidence::derived,
                                      .accuracy = "the exact inverse of from_addition.exact",
                                      .note = "tables of utilisation are zero at short times, where no mass of hops would do"};
-        static constexpr input inputs[]{{"bitterness", detail::amount}, {"alpha", only{above(0), 1}}, {"volume", detail::some}, {"utilisation", only{above(0), 1}}};
+        static constexpr input inputs[]{
+            {"bitterness", detail::amount}, {"alpha", only{above(0), 1}}, {"volume", detail::some}, {"utilisation", only{above(0), 1}}};
 
         template <class T>
         static constexpr T formula(T bitterness, T alpha, T volume, T utilisation) {

@@ -10,16 +10,16 @@ namespace wortmath::bitterness {
 namespace detail {
 
 // Half the positive nodes and weights of the Gauss-Legendre rule of 48 points.
-inline constexpr double gauss_nodes[]{
-    0.01619008548143468, 0.04850234960473135, 0.08061117803444585, 0.11238189519734453, 0.14368124367772778, 0.17437794314608038,
-    0.20434324099535836, 0.2334514523754792,  0.2615804873611165,  0.28861236304198634, 0.3144336983882568,  0.33893618981633195,
-    0.3620170654619073,  0.3835795162578702,  0.4035331020147213,  0.42179413081219674, 0.4382860101371239,  0.4529395683577848,
-    0.46569334535327717, 0.47649385158021546, 0.48529579627312364, 0.4920622918614134,  0.4967650861331754,  0.49938550362621303};
-inline constexpr double gauss_weights[]{
-    0.03236884840634196,  0.032233082217975044, 0.03196211929232409,  0.03155709614312701,  0.031019711579946332,  0.03035221958294694,
-    0.029557419849197818, 0.028638646050201607, 0.027599751849992082, 0.026445094742596834, 0.025179517776927236,  0.02380832924624524,
-    0.02233728042834714,  0.020772541471732374, 0.019120675532915354, 0.01738861128238522,  0.015583613916399045,  0.013713254854178474,
-    0.01178538041966219,  0.009808080228677764, 0.007789657861471924, 0.00573861728961727,  0.0036637769506381312, 0.0015766730261529192};
+inline constexpr double gauss_nodes[]{0.01619008548143468, 0.04850234960473135, 0.08061117803444585, 0.11238189519734453, 0.14368124367772778,
+                                      0.17437794314608038, 0.20434324099535836, 0.2334514523754792,  0.2615804873611165,  0.28861236304198634,
+                                      0.3144336983882568,  0.33893618981633195, 0.3620170654619073,  0.3835795162578702,  0.4035331020147213,
+                                      0.42179413081219674, 0.4382860101371239,  0.4529395683577848,  0.46569334535327717, 0.47649385158021546,
+                                      0.48529579627312364, 0.4920622918614134,  0.4967650861331754,  0.49938550362621303};
+inline constexpr double gauss_weights[]{0.03236884840634196,  0.032233082217975044, 0.03196211929232409,   0.03155709614312701,  0.031019711579946332,
+                                        0.03035221958294694,  0.029557419849197818, 0.028638646050201607,  0.027599751849992082, 0.026445094742596834,
+                                        0.025179517776927236, 0.02380832924624524,  0.02233728042834714,   0.020772541471732374, 0.019120675532915354,
+                                        0.01738861128238522,  0.015583613916399045, 0.013713254854178474,  0.01178538041966219,  0.009808080228677764,
+                                        0.007789657861471924, 0.00573861728961727,  0.0036637769506381312, 0.0015766730261529192};
 
 // The integral of f from 0 to `length`, for an f that decays at first within `scale` and ever more slowly after: in the
 // variable ln(1 + s/scale) one rule of 48 points serves lengths from seconds to days.
@@ -43,20 +43,23 @@ struct post_boil_models {
 
     struct hosom : model<struct hosom, unit::bitterness_yield(unit::gravity_20_20, unit::minutes, unit::minutes, unit::square_centimetres,
                                                               unit::square_centimetres, unit::litres)> {
-        static constexpr facts about{.source = "G. Tinseth, Hop Utilization Numbers, with J.-P. Hosom's articles on utilisation below boiling and on the temperature after "
-                                               "flameout; the combination recalled",
-                                     .status = evidence::memory,
-                                     .use = "a kettle of homebrew size left open to cool by itself",
-                                     .accuracy = "the integral to 1e-12; field figures for hops added after the boil range from 10 to 30 %",
-                                     .note = "assumes a boil at 100 degC: no altitude factor on top of it, and none in it"};
+        static constexpr facts about{
+            .source =
+                "G. Tinseth, Hop Utilization Numbers, with J.-P. Hosom's articles on utilisation below boiling and on the temperature after "
+                "flameout; the combination recalled",
+            .status = evidence::memory,
+            .use = "a kettle of homebrew size left open to cool by itself",
+            .accuracy = "the integral to 1e-12; field figures for hops added after the boil range from 10 to 30 %",
+            .note = "assumes a boil at 100 degC: no altitude factor on top of it, and none in it"};
         static constexpr input inputs[]{{"boil_gravity", validated{1.030, 1.130}, detail::wort_gravity},
                                         {"boil_minutes", validated{0, 120}, detail::amount},
                                         {"stand_minutes", detail::amount},
                                         {"surface_area", detail::amount},
                                         {"opening_area", detail::amount},
                                         {"volume", detail::homebrew_volume, detail::some}};
-        static constexpr const char* holds_when = "the wort would be below 61.85 degC before the stand ends, where the cooling curve has no data any more; "
-                                                  "post_boil.constant_temperature takes a temperature of your own";
+        static constexpr const char* holds_when =
+            "the wort would be below 61.85 degC before the stand ends, where the cooling curve has no data any more; "
+            "post_boil.constant_temperature takes a temperature of your own";
 
         template <class T>
         static constexpr T formula(T G, T t0, T ts, T surface_area, T opening_area, T volume) {
@@ -80,11 +83,12 @@ struct post_boil_models {
     } hosom;
 
     struct constant_temperature : model<struct constant_temperature, unit::bitterness_yield(unit::gravity_20_20, unit::minutes, unit::minutes, unit::celsius)> {
-        static constexpr facts about{.source = "G. Tinseth, Hop Utilization Numbers, with J.-P. Hosom's article on utilisation below boiling; the combination recalled",
-                                     .status = evidence::memory,
-                                     .use = "a stand held at one temperature",
-                                     .accuracy = "field figures for hops added after the boil range from 10 to 30 %",
-                                     .note = "assumes a boil at 100 degC: no altitude factor on top of it, and none in it"};
+        static constexpr facts about{
+            .source = "G. Tinseth, Hop Utilization Numbers, with J.-P. Hosom's article on utilisation below boiling; the combination recalled",
+            .status = evidence::memory,
+            .use = "a stand held at one temperature",
+            .accuracy = "field figures for hops added after the boil range from 10 to 30 %",
+            .note = "assumes a boil at 100 degC: no altitude factor on top of it, and none in it"};
         static constexpr input inputs[]{{"boil_gravity", validated{1.030, 1.130}, detail::wort_gravity},
                                         {"boil_minutes", validated{0, 120}, detail::amount},
                                         {"stand_minutes", detail::amount},

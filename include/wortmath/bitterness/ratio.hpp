@@ -51,7 +51,8 @@ struct ratio_models {
                                      .accuracy = "definition",
                                      .note = "his shorthand, degrees Plato = SG/4, means gravity points over four; go through extract.from_gravity instead"};
         static constexpr input inputs[]{{"bitterness", detail::amount}, {"original_extract"}, {"apparent_extract"}};
-        static constexpr const char* refusal = "the real extract that follows from these two extracts is zero or less: nothing is left to compare the bitterness with";
+        static constexpr const char* refusal =
+            "the real extract that follows from these two extracts is zero or less: nothing is left to compare the bitterness with";
 
         template <class T>
         static constexpr T formula(T bitterness, T original_extract, T apparent_extract) {

@@ -19,12 +19,14 @@ struct relative_utilisation_models {
     static constexpr const char* question = "How fast does bitterness form below the boil, relative to a boil at 100 degC?";
 
     struct hosom : model<struct hosom, unit::ratio(unit::celsius)> {
-        static constexpr facts about{.source = "J.-P. Hosom, author's own article on utilisation below boiling",
-                                     .status = evidence::primary,
-                                     .use = "hops in wort that cools after the boil",
-                                     .accuracy = "homebrew experiments from 63 degC to the boil; at 63 degC about half the bitterness of a boil was found although this gives "
-                                                 "0.056: the rest is not iso-alpha acids, so that cool stands read too low",
-                                     .note = "held at 1 above 99.87 degC, which changes results by less than 1 %"};
+        static constexpr facts about{
+            .source = "J.-P. Hosom, author's own article on utilisation below boiling",
+            .status = evidence::primary,
+            .use = "hops in wort that cools after the boil",
+            .accuracy =
+                "homebrew experiments from 63 degC to the boil; at 63 degC about half the bitterness of a boil was found although this gives "
+                "0.056: the rest is not iso-alpha acids, so that cool stands read too low",
+            .note = "held at 1 above 99.87 degC, which changes results by less than 1 %"};
         static constexpr input inputs[]{{"temperature", validated{63, 101}}};
 
         template <class T>

@@ -7,12 +7,14 @@ namespace wortmath::bitterness {
 struct sensory_bitterness_models {
     static constexpr const char* question = "How bitter does a beer taste, as mg/L of iso-alpha acids?";
 
-    struct algazzali_shellhammer_2016 : model<struct algazzali_shellhammer_2016, unit::sensory_equivalent(unit::iso_alpha, unit::humulinones, unit::hulupones)> {
-        static constexpr facts about{.source = "Algazzali and Shellhammer, J. Am. Soc. Brew. Chem. 74 (2016) 36-43, abstract",
-                                     .status = evidence::primary,
-                                     .use = "figures by HPLC, dry-hopped beer above all",
-                                     .accuracy = "weights 66 +- 13 % and 84 +- 10 % (what the +- stands for is not stated)",
-                                     .note = "dry hopping raises bitterness below 20 to 25 mg/L of iso-alpha acids and lowers it above 25 to 40; no rate law is published"};
+    struct algazzali_shellhammer_2016
+        : model<struct algazzali_shellhammer_2016, unit::sensory_equivalent(unit::iso_alpha, unit::humulinones, unit::hulupones)> {
+        static constexpr facts about{
+            .source = "Algazzali and Shellhammer, J. Am. Soc. Brew. Chem. 74 (2016) 36-43, abstract",
+            .status = evidence::primary,
+            .use = "figures by HPLC, dry-hopped beer above all",
+            .accuracy = "weights 66 +- 13 % and 84 +- 10 % (what the +- stands for is not stated)",
+            .note = "dry hopping raises bitterness below 20 to 25 mg/L of iso-alpha acids and lowers it above 25 to 40; no rate law is published"};
         static constexpr input inputs[]{{"iso_alpha", detail::amount}, {"humulinones", detail::amount}, {"hulupones", detail::amount}};
 
         template <class T>
@@ -21,7 +23,8 @@ struct sensory_bitterness_models {
         }
     } algazzali_shellhammer_2016;
 
-    struct algazzali_shellhammer_2014 : model<struct algazzali_shellhammer_2014, unit::sensory_equivalent(unit::iso_alpha, unit::humulinones, unit::hulupones)> {
+    struct algazzali_shellhammer_2014
+        : model<struct algazzali_shellhammer_2014, unit::sensory_equivalent(unit::iso_alpha, unit::humulinones, unit::hulupones)> {
         static constexpr facts about{.source = "Algazzali and Shellhammer, ASBC meeting 2014, abstract",
                                      .status = evidence::primary,
                                      .use = "to repeat work from before 2016",

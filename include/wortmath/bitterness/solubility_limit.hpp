@@ -8,12 +8,14 @@ struct solubility_limit_models {
     static constexpr const char* question = "How much of the dosed alpha acids dissolves in boiling wort?";
 
     struct hosom : model<struct hosom, unit::alpha_dosed(unit::alpha_dosed)> {
-        static constexpr facts about{.source = "J.-P. Hosom, author's own article on hopping rate",
-                                     .status = evidence::primary,
-                                     .use = "strongly hopped worts, before isomerisation; the sum of what is present, per litre of kettle volume",
-                                     .accuracy = "direction as in a series measured in 2011, size roughly: utilisation 1, 0.75, 0.58 there and 1, 0.85, 0.72 here",
-                                     .note = "printed as all up to 240 mg/L, then the exponential, which jumps by 0.24 mg/L there; the smaller of the two is used, which does "
-                                             "not; the popular ceiling of 100 BU mixes up alpha acids and bitterness units"};
+        static constexpr facts about{
+            .source = "J.-P. Hosom, author's own article on hopping rate",
+            .status = evidence::primary,
+            .use = "strongly hopped worts, before isomerisation; the sum of what is present, per litre of kettle volume",
+            .accuracy = "direction as in a series measured in 2011, size roughly: utilisation 1, 0.75, 0.58 there and 1, 0.85, 0.72 here",
+            .note =
+                "printed as all up to 240 mg/L, then the exponential, which jumps by 0.24 mg/L there; the smaller of the two is used, which does "
+                "not; the popular ceiling of 100 BU mixes up alpha acids and bitterness units"};
         static constexpr input inputs[]{{"alpha_dosed", detail::amount}};
 
         template <class T>
@@ -23,10 +25,8 @@ struct solubility_limit_models {
     } hosom;
 
     struct none : model<struct none, unit::alpha_dosed(unit::alpha_dosed)> {
-        static constexpr facts about{.source = "definition",
-                                     .status = evidence::derived,
-                                     .use = "to repeat the published utilisations, which know no limit",
-                                     .accuracy = "exact"};
+        static constexpr facts about{
+            .source = "definition", .status = evidence::derived, .use = "to repeat the published utilisations, which know no limit", .accuracy = "exact"};
         static constexpr input inputs[]{{"alpha_dosed", detail::amount}};
 
         template <class T>

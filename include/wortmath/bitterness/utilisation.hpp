@@ -50,10 +50,12 @@ struct utilisation_models {
         static constexpr facts about{.source = "G. Tinseth, Hop Utilization Numbers, author's own web article, about 1995-97",
                                      .status = evidence::primary,
                                      .use = "any boil, any hop addition; tune brewery_constant to measured beers (smaller gives more)",
-                                     .accuracy = "none stated, fitted on whole hops; repeats the author's table within half its last digit; one wort measured "
-                                                 "with two yeasts came out 5 % and 33 % lower",
-                                     .note = "the gravity is the mean over the boil and the volume that of the finished beer: original gravity and kettle volume "
-                                             "are common misuse; copied elsewhere with exp(-0.04 t/4.15), which doubles the value for an hour"};
+                                     .accuracy =
+                                         "none stated, fitted on whole hops; repeats the author's table within half its last digit; one wort measured "
+                                         "with two yeasts came out 5 % and 33 % lower",
+                                     .note =
+                                         "the gravity is the mean over the boil and the volume that of the finished beer: original gravity and kettle volume "
+                                         "are common misuse; copied elsewhere with exp(-0.04 t/4.15), which doubles the value for an hour"};
         static constexpr input inputs[]{{"boil_gravity", validated{1.030, 1.130}, detail::wort_gravity},
                                         {"boil_minutes", validated{0, 120}, detail::amount},
                                         {"brewery_constant", detail::some, otherwise{4.15}}};
@@ -86,13 +88,13 @@ struct utilisation_models {
 
     // The integral of the tinseth rate while the gravity jumps.
     struct tinseth_gravity_steps : model<struct tinseth_gravity_steps, unit::bitterness_yield(list<unit::gravity_20_20>, list<unit::minutes>)> {
-        static constexpr facts about{.source = "derived from G. Tinseth, Hop Utilization Numbers: exact integral over a gravity that changes in steps",
-                                     .status = evidence::derived,
-                                     .use = "extract or sugar added late, water topped up: whatever makes the kettle gravity jump while these hops boil",
-                                     .accuracy = "exact for its assumption; equals tinseth for one step",
-                                     .note = "in time order from this hop addition to the end of the boil; the first step is what is left of it when the hops go in"};
-        static constexpr input inputs[]{{"boil_gravities", validated{1.030, 1.130}, detail::wort_gravity},
-                                        {"step_minutes", validated{0, 120}, detail::amount}};
+        static constexpr facts about{
+            .source = "derived from G. Tinseth, Hop Utilization Numbers: exact integral over a gravity that changes in steps",
+            .status = evidence::derived,
+            .use = "extract or sugar added late, water topped up: whatever makes the kettle gravity jump while these hops boil",
+            .accuracy = "exact for its assumption; equals tinseth for one step",
+            .note = "in time order from this hop addition to the end of the boil; the first step is what is left of it when the hops go in"};
+        static constexpr input inputs[]{{"boil_gravities", validated{1.030, 1.130}, detail::wort_gravity}, {"step_minutes", validated{0, 120}, detail::amount}};
         static constexpr const char* refusal = "give at least one step, and as many minutes as gravities: each step of the boil has one gravity and one length";
         static constexpr const char* holds_when = "the table behind the formula ends at 120 minutes of boil: the steps together last longer";
 
@@ -116,13 +118,16 @@ struct utilisation_models {
 
     // A smooth curve through rager_table, printed beside it without its author's name.
     struct rager : model<struct rager, unit::bitterness_yield(unit::gravity_20_20, unit::minutes)> {
-        static constexpr facts about{.source = "Hops FAQ, revision 3, N. Pyle (ed.), 11 Nov 1993, after J. Rager, Calculating Hop Bitterness in Beer, Zymurgy 13(4) "
-                                               "special issue, 1990, 53-54",
-                                     .status = evidence::secondary,
-                                     .use = "recipes written with it; hops at the end of the boil are not zero here (5.12 %)",
-                                     .accuracy = "up to 0.97 percentage points from its table at the middle of a bin, 2.06 at the upper ends",
-                                     .note = "the gravity is that at the end of the boil, the volume the final batch; from_addition.rager goes with it; misprints in "
-                                             "circulation: 32.32 for 31.32 (0.75 points low at 30 min), and the gravity test reversed"};
+        static constexpr facts about{
+            .source =
+                "Hops FAQ, revision 3, N. Pyle (ed.), 11 Nov 1993, after J. Rager, Calculating Hop Bitterness in Beer, Zymurgy 13(4) "
+                "special issue, 1990, 53-54",
+            .status = evidence::secondary,
+            .use = "recipes written with it; hops at the end of the boil are not zero here (5.12 %)",
+            .accuracy = "up to 0.97 percentage points from its table at the middle of a bin, 2.06 at the upper ends",
+            .note =
+                "the gravity is that at the end of the boil, the volume the final batch; from_addition.rager goes with it; misprints in "
+                "circulation: 32.32 for 31.32 (0.75 points low at 30 min), and the gravity test reversed"};
         static constexpr input inputs[]{{"boil_gravity", detail::wort_gravity}, {"boil_minutes", validated{0, 60}, detail::amount}};
 
         template <class T>
@@ -133,12 +138,14 @@ struct utilisation_models {
     } rager;
 
     struct rager_table : model<struct rager_table, unit::bitterness_yield(unit::gravity_20_20, unit::minutes)> {
-        static constexpr facts about{.source = "J. Rager, Calculating Hop Bitterness in Beer, Zymurgy 13(4) special issue, 1990, 53-54, as reprinted in the Hops FAQ, "
-                                               "revision 3, 11 Nov 1993",
-                                     .status = evidence::secondary,
-                                     .use = "to repeat a calculation done with the printed table: pellets thrown in loose",
-                                     .accuracy = "the printed table",
-                                     .note = "jumps from bin to bin: not for a search over the time; the gravity is that at the end of the boil"};
+        static constexpr facts about{
+            .source =
+                "J. Rager, Calculating Hop Bitterness in Beer, Zymurgy 13(4) special issue, 1990, 53-54, as reprinted in the Hops FAQ, "
+                "revision 3, 11 Nov 1993",
+            .status = evidence::secondary,
+            .use = "to repeat a calculation done with the printed table: pellets thrown in loose",
+            .accuracy = "the printed table",
+            .note = "jumps from bin to bin: not for a search over the time; the gravity is that at the end of the boil"};
         static constexpr input inputs[]{{"boil_gravity", detail::wort_gravity}, {"boil_minutes", validated{0, 60}, detail::amount}};
 
         template <class T>
@@ -225,14 +232,18 @@ struct utilisation_models {
     } mosher;
 
     struct tutzauer : model<struct tutzauer, unit::bitterness_yield(unit::gravity_20_20, unit::minutes)> {
-        static constexpr facts about{.source = "T. Hettmansperger's regression of the chart in C. Papazian, The New Complete Joy of Home Brewing, by F. Tutzauer, quoted "
-                                               "by W. H. Gude in the Home Brew Digest, 23 April 1992",
-                                     .status = evidence::primary,
-                                     .use = "to repeat recipes made with that chart, with from_addition.hbu_1_34",
-                                     .accuracy = "said to explain 99 % of the variation; 0.28 BU on the author's four worked points, 1.29 percentage points on three "
-                                                 "chart values at 1.070",
-                                     .note = "quadratic in time with its peak at 60 to 62 min, hence nothing beyond an hour; about 2 % at no time; the ends of the "
-                                             "gravity range are not confirmed"};
+        static constexpr facts about{
+            .source =
+                "T. Hettmansperger's regression of the chart in C. Papazian, The New Complete Joy of Home Brewing, by F. Tutzauer, quoted "
+                "by W. H. Gude in the Home Brew Digest, 23 April 1992",
+            .status = evidence::primary,
+            .use = "to repeat recipes made with that chart, with from_addition.hbu_1_34",
+            .accuracy =
+                "said to explain 99 % of the variation; 0.28 BU on the author's four worked points, 1.29 percentage points on three "
+                "chart values at 1.070",
+            .note =
+                "quadratic in time with its peak at 60 to 62 min, hence nothing beyond an hour; about 2 % at no time; the ends of the "
+                "gravity range are not confirmed"};
         static constexpr input inputs[]{{"boil_gravity", validated{1.040, 1.110}, detail::wort_gravity}, {"boil_minutes", only{0, 60}}};
 
         template <class T>

@@ -60,7 +60,7 @@ struct to_gravity_models {
                                      .status = evidence::secondary,
                                      .use = "above 20 degP",
                                      .accuracy = "as extract.from_gravity.nbs; the inverse itself to rounding",
-                                     .note = "1.0000184 at 0 degP: the fit does not pass through 1"};
+                                     .note = "1.0000185 at 0 degP: the fit does not pass through 1"};
         static constexpr input inputs[]{detail::extract_of(from_gravity.nbs)};
 
         template <class T>

@@ -9,9 +9,10 @@ namespace wortmath::package {
 namespace detail {
 
 inline constexpr const char* no_pressure =
-    "there is no pressure to give for this package. Either it holds more than 6 volumes, more gas than this chapter's packages are made for: stop. Or the "
-    "beer, warmed from the fill temperature, leaves less than 0.5 % of headspace, it is full of liquid, or nearly, and the pressure then has no useful "
+    "full of liquid, or nearly: the beer, warmed from the fill temperature, leaves less than 0.5 % of headspace, and the pressure then has no useful "
     "bound: stop";
+
+inline constexpr beyond too_much_gas{"more gas than this chapter's packages are made for: stop"};
 
 inline constexpr const char* danger =
     "bottles burst without warning. A solubility, headspace or fill temperature too high, a storage temperature or carbonation too low hide pressure: more "
@@ -57,7 +58,7 @@ struct pressure_models {
                     "than water from 4 to 40 degC: take that off the headspace",
             .danger = detail::danger};
         static constexpr const char* refusal = detail::no_pressure;
-        static constexpr input inputs[]{{"carbonation", validated{0.5, no_limit}, possible{0, no_limit}},
+        static constexpr input inputs[]{{"carbonation", validated{0.5, 6}, possible{0, 6}, detail::too_much_gas},
                                         {"temperature", validated{0, 60}, possible{-1, 60}},
                                         {"headspace", only{0.01, 3}, otherwise{0.04}},
                                         {"air", otherwise{1.0}},
@@ -83,7 +84,7 @@ struct pressure_models {
                     "at 6 degC",
             .danger = detail::danger};
         static constexpr const char* refusal = detail::no_pressure;
-        static constexpr input inputs[]{{"carbonation", validated{0.5, no_limit}, possible{0, no_limit}},
+        static constexpr input inputs[]{{"carbonation", validated{0.5, 6}, possible{0, 6}, detail::too_much_gas},
                                         {"temperature", validated{0, 60}, possible{-1, 60}},
                                         {"henry_constant", only{0.4, 4}},
                                         {"headspace", only{0.01, 3}, otherwise{0.04}},
@@ -110,7 +111,7 @@ struct pressure_models {
                     "factor 0.89 is a measured lager, 0.85 for beers above 7 % vol or 6 degP real extract and 0.80 for both are the project's choice",
             .danger = detail::danger};
         static constexpr const char* refusal = detail::no_pressure;
-        static constexpr input inputs[]{{"carbonation", validated{0.5, no_limit}, possible{0, no_limit}},
+        static constexpr input inputs[]{{"carbonation", validated{0.5, 6}, possible{0, 6}, detail::too_much_gas},
                                         {"temperature", validated{0, 60}, possible{-1, 60}},
                                         {"headspace", only{0.01, 0.30}},
                                         {"fill_temperature", validated{0, 25}, possible{-1, 25}},
