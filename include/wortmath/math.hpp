@@ -62,7 +62,7 @@ template <class T, std::size_t N>
 constexpr T stepped(T x, const double (&xs)[N], const double (&ys)[N]) {
     T y = T(ys[0]);
     for (std::size_t i = 1; i < N; ++i) y = select(x >= xs[i], T(ys[i]), y);
-    return y;
+    return select(x == x, y, x);
 }
 
 // The number inside, without derivatives or records.

@@ -173,6 +173,9 @@ inline int bounds(char* out, std::size_t room, double lo, double hi, const char*
     bool const plain = unit[0] == '\0' || (unit[0] == 'r' && unit[1] == 'a') || (unit[0] == 'f' && unit[1] == 'r') || (unit[0] == 'a' && unit[1] == 'n');
     const char* const gap = plain ? "" : " ";
     const char* const u = plain ? "" : unit;
+    // The largest finite number keeps infinity out; to a reader it is no limit at all.
+    if (hi > 1e308) hi = no_limit;
+    if (lo < -1e308) lo = -no_limit;
     // An open end is the nearest number beyond; its printed form is the limit itself.
     auto round_number = [](double x) {
         char t[40];

@@ -48,6 +48,8 @@ def facts(path: str) -> dict[str, Any]:
 
 
 def range_text(lo: float, hi: float) -> str:
+    # the largest finite number keeps infinity out; to a reader it is no limit
+    lo, hi = (-math.inf if lo < -1e308 else lo), (math.inf if hi > 1e308 else hi)
     if lo == -math.inf and hi == math.inf:
         return "any"
     if hi == math.inf:

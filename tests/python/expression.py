@@ -31,7 +31,7 @@ def number_or_word(text: str) -> Any:
 
 
 def list_of(text: str) -> list[float]:
-    return [float(x) for x in text.split("|")] if text else []
+    return [float(x) for x in text.replace(";", "|").split("|")] if text else []
 
 
 def joined(result: Any) -> Any:

@@ -15,7 +15,8 @@ struct brewhouse_yield_models {
                                      .status = evidence::derived,
                                      .use = "any volume whose temperature is known",
                                      .accuracy = "exact but for the density; the volume read decides",
-                                     .note = "say which volume is meant: trub left in the kettle is worth several per cent. A yield above the grist's own "
+                                     .note = "say which volume is meant: trub left in the kettle is worth several per cent. A yield "
+                                             "above the grist's own "
                                              "extract is wrong too, even below 1"};
         static constexpr input inputs[]{{"extract", only{0, below(100)}},
                                         {"volume", only{above(0), no_limit}},
@@ -40,7 +41,8 @@ struct brewhouse_yield_models {
                                      .status = evidence::secondary,
                                      .use = "to repeat a brewhouse sheet: boiling volume, cold sample",
                                      .accuracy = "0.96 lumps liquid, vessel and trub; see extract.volume_ratio",
-                                     .note = "the quoted form does not name the gravity scale; extract and gravity are of the same cold sample"};
+                                     .note = "the quoted form does not name the gravity scale; extract and gravity are of the same cold "
+                                             "sample"};
         static constexpr input inputs[]{{"extract", only{0, below(100)}},
                                         {"gravity", validated{0.990, 1.35}, possible{0.95, 1.50}},
                                         {"hot_volume", only{above(0), no_limit}},

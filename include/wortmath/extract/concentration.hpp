@@ -26,11 +26,13 @@ struct concentration_models {
 
     // The maltsters' rule for pounds per US barrel, turned into g/L.
     struct lincoln : model<struct lincoln, unit::grams_per_litre(unit::plato)> {
-        static constexpr facts about{.source = "a maltster's technical note, after R. H. Lincoln: 2.58/(1/P - 0.00382) lb per barrel of 31 US gal",
+        static constexpr facts about{.source = "a maltster's technical note, after R. H. Lincoln: 2.58/(1/P - 0.00382) lb per barrel of "
+                                               "31 US gal",
                                      .status = evidence::secondary,
                                      .use = "to repeat American brewhouse figures at 20 degC",
                                      .accuracy = "0.03 % to ICUMSA weighed in air, 0.5 to 30 degP",
-                                     .note = "weighed in air: the mass is 0.12 % more. Computed as 2.58 P/(1 - 0.00382 P), so that 0 degP gives 0"};
+                                     .note = "weighed in air: the mass is 0.12 % more. Computed as 2.58 P/(1 - 0.00382 P), so that 0 "
+                                             "degP gives 0"};
         static constexpr input inputs[]{{"extract", validated{0.5, 30}, possible{0, 35}}};
 
         template <class T>

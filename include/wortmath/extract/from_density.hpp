@@ -17,7 +17,8 @@ struct from_density_models {
         static constexpr input inputs[]{{"density", only{950, 1500}}, {"temperature", validated{0, 100}, possible{-5, 105}}};
         static constexpr double rounding = 1e-12;  // the density of a limit itself is not refused
         static constexpr const char* holds_when =
-            "the density is that of a liquid with a mass fraction below -0.03 or above 0.70 at this temperature, where the sucrose table ends; "
+            "the density is that of a liquid with a mass fraction below -0.03 or above 0.70 at this temperature, where the sucrose table "
+            "ends; "
             "the policy \"extrapolate\" computes it unvouched";
         static constexpr const char* refusal =
             "no wort has this density at this temperature: the mass fraction would lie below -0.10 or above 0.90. Check both, and that the "
@@ -44,7 +45,8 @@ struct from_density_models {
                                      .status = evidence::derived,
                                      .use = "at 20 degC only, where the trade's degrees Plato are wanted",
                                      .accuracy = "as extract.from_gravity.asbc, here to 25 degP",
-                                     .note = "the density of water, 998.203 kg/m3, gives a mass fraction of -0.00003, as the cubic does not pass through 0"};
+                                     .note = "the density of water, 998.203 kg/m3, gives a mass fraction of -0.00003, as the cubic does "
+                                             "not pass through 0"};
         static constexpr input inputs[]{{"density", only{of_water, density_models::asbc_20::formula(0.25)}}};
 
         template <class T>

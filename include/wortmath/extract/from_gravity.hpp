@@ -252,15 +252,18 @@ struct from_gravity_models {
         static constexpr facts about{.source = "gravity.to_density.definition and extract.from_density.icumsa",
                                      .status = evidence::derived,
                                      .use = "any scale or temperature but the trade's, and inside mass balances",
-                                     .accuracy = "0.015 degP to Plato's table up to 20 degP: the gap between the data of Plato and of ICUMSA",
-                                     .note = "without further arguments the gravity is taken as apparent 20/20; for a scale in vacuum give an air "
+                                     .accuracy = "0.015 degP to Plato's table up to 20 degP: the gap between the data of Plato and of "
+                                                 "ICUMSA",
+                                     .note = "without further arguments the gravity is taken as apparent 20/20; for a scale in vacuum "
+                                             "give an air "
                                              "density of 0"};
         static constexpr input inputs[]{{"gravity", validated{0.990, 1.35}, possible{0.97, 1.40}},
                                         {"liquid_temperature", validated{0, 100}, possible{-5, 105}, otherwise{20.0}},
                                         {"water_temperature", validated{0, 100}, possible{-5, 105}, otherwise{20.0}},
                                         {"air_density", only{0, 2}, otherwise{gravity::conventional_air}}};
         static constexpr const char* refusal =
-            "no wort has this gravity with these temperatures: it would hold less than -10 or more than 90 degrees Plato. Check the temperatures of "
+            "no wort has this gravity with these temperatures: it would hold less than -10 or more than 90 degrees Plato. Check the "
+            "temperatures of "
             "the liquid and of the water";
 
         template <class T>

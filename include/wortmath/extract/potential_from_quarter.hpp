@@ -9,7 +9,8 @@ struct potential_from_quarter_models {
     static constexpr const char* question = "How many litre-degrees per kg is a yield in brewers' pounds per quarter?";
 
     struct definition : model<struct definition, unit::litre_degrees_per_kilogram(unit::pounds_per_quarter)> {
-        static constexpr facts about{.source = "the units: a brewers' pound is the excess weight of 36 imperial gallons over 360 lb, a quarter of malt is 336 lb",
+        static constexpr facts about{.source = "the units: a brewers' pound is the excess weight of 36 imperial gallons over 360 lb, a "
+                                               "quarter of malt is 336 lb",
                                      .status = evidence::derived,
                                      .use = "yields in old British brewing books",
                                      .accuracy = "exact",

@@ -15,10 +15,12 @@ struct sucrose_potential_models {
                                      .status = evidence::derived,
                                      .use = "the potential of sugar where the constant of extract.potential_from_yield is not close enough",
                                      .accuracy = "as extract.density.icumsa",
-                                     .note = "1000 (S - 1)/(w rho/1000) with w divided out; gravity, density and litre are at the temperature of the scale"};
+                                     .note = "1000 (S - 1)/(w rho/1000) with w divided out; gravity, density and litre are at the "
+                                             "temperature of the scale"};
         static constexpr input inputs[]{{"extract", only{above(0), below(100)}}, {"scale", otherwise{word::gravity_scale::gravity_20_20}}};
         static constexpr const char* refusal =
-            "a potential counts points above water at 1.000, so the scale must take liquid and water at the same temperature: not gravity_20_4, "
+            "a potential counts points above water at 1.000, so the scale must take liquid and water at the same temperature: not "
+            "gravity_20_4, "
             "not gravity_15_4";
 
         template <class T>

@@ -14,7 +14,8 @@ namespace detail {
 template <class Forward>
 consteval input extract_of(const Forward&) {
     limits const s = wortmath::detail::limits_of<Forward>.of[0];
-    return {"extract", validated{Forward::formula(s.valid_lo), Forward::formula(s.valid_hi)}, possible{Forward::formula(s.lo), Forward::formula(s.hi)}};
+    return {"extract", validated{Forward::formula(s.valid_lo), Forward::formula(s.valid_hi)}, possible{Forward::formula(s.lo), "
+            "Forward::formula(s.hi)}};
 }
 
 // The lower root of a + b S + c S^2 = P, for the parabolas that bend down.
@@ -279,8 +280,10 @@ struct to_gravity_models {
         static constexpr facts about{.source = "extract.density.icumsa and gravity.from_density.definition",
                                      .status = evidence::derived,
                                      .use = "any scale or temperature but the trade's, and inside mass balances",
-                                     .accuracy = "5e-5 to Plato's table at 20 and 7e-5 at 25 degP: the gap between the data of Plato and of ICUMSA",
-                                     .note = "without further arguments the gravity is apparent 20/20; for a scale in vacuum give an air density of 0"};
+                                     .accuracy = "5e-5 to Plato's table at 20 and 7e-5 at 25 degP: the gap between the data of Plato and "
+                                                 "of ICUMSA",
+                                     .note = "without further arguments the gravity is apparent 20/20; for a scale in vacuum give an air "
+                                             "density of 0"};
         static constexpr input inputs[]{{"extract", validated{-3, 70}, possible{-10, 90}},
                                         {"liquid_temperature", validated{0, 100}, possible{-5, 105}, otherwise{20.0}},
                                         {"water_temperature", validated{0, 100}, possible{-5, 105}, otherwise{20.0}},

@@ -44,7 +44,7 @@ inline std::vector<double> list_of(const std::string& text) {
     std::vector<double> out;
     std::size_t at = 0;
     while (at <= text.size() && !text.empty()) {
-        std::size_t const bar = std::min(text.find('|', at), text.size());
+        std::size_t const bar = std::min(text.find_first_of("|;", at), text.size());
         out.push_back(std::strtod(text.substr(at, bar - at).c_str(), nullptr));
         at = bar + 1;
     }

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "wortmath/refractometer/additive.hpp"
+
+namespace wortmath::refractometer {
+
+struct two_instrument_original_extract_models {
+    static constexpr const char* question = "What was the original extract of a beer of unknown history, from refractometer and hydrometer together?";
+
+    struct additive : model<struct additive, unit::original_extract(unit::raw_brix, unit::gravity_20_20, unit::ratio)> {
+        static constexpr facts about{.source = "inverse of reading.additive; nothing in it was fitted to beer",
+                                     .status = evidence::derived,
+                                     .use = "any beer",
+                                     .accuracy = "0.1 degBx is 0.26 degP, 1 gravity point 0.43 degP",
+                                     .note = detail::wort_factor_note};
+        static constexpr input inputs[]{{"current_brix", only{-5, 85}}, {"gravity"}, detail::wort_factor_input};
+        static constexpr const char* refusal = detail::pair_refusal;
+
+        template <class T>
+        static constexpr T formula(T current_brix, T gravity, T wort_factor) {
+            return detail::original_from_pair(current_brix, gravity, wort_factor);
+        }
+    } additive;
+
+    // The plane through the additive model, for small computers.
+    struct additive_linear : model<struct additive_linear, unit::original_extract(unit::raw_brix, unit::gravity_20_20, unit::ratio)> {
+        static constexpr facts about{.source = "plane fitted to the additive model over worts of 6 to 20 degP and apparent attenuations of 40 to 85 %",
+                                     .status = evidence::derived,
+                                     .use = "where no iteration is wanted",
+                                     .accuracy = "0.19 degP to the additive model",
+                                     .note = detail::wort_factor_note};
+        static constexpr input inputs[]{{"current_brix", only{-5, 85}}, {"gravity"}, detail::wort_factor_input};
+        static constexpr const char* holds_when = detail::plane_holds_when;
+
+        template <class T>
+        static constexpr T formula(T current_brix, T gravity, T wort_factor) {
+            return detail::plane_of_pair(current_brix, gravity, wort_factor).original_extract;
+        }
+        template <class T>
+        static constexpr bool holds(T, T current_brix, T gravity, T wort_factor) {
+            return detail::plane_holds(current_brix, gravity, wort_factor);
+        }
+    } additive_linear;
+};
+inline constexpr family<&two_instrument_original_extract_models::additive> two_instrument_original_extract{};
+
+}  // namespace wortmath::refractometer
