@@ -163,7 +163,7 @@ struct functions<M, detail::types<A...>> {
 
     static constexpr std::array<input_entry, sizeof...(A) + 1> make_inputs() {
         std::array<input_entry, sizeof...(A) + 1> a{};
-        std::size_t i = 0;
+        [[maybe_unused]] std::size_t i = 0;
         (([&] {
              auto const& in = M::inputs[i];
              input_entry& e = a[i];

@@ -53,6 +53,7 @@ struct only {  // supported and computable are the same region
 struct otherwise {
     double value;
     constexpr explicit otherwise(double v) noexcept : value(v) {}
+    constexpr explicit otherwise(int v) noexcept : value(v) {}
     template <class Word>
         requires __is_enum(Word)
     constexpr explicit otherwise(Word w) noexcept : value(static_cast<double>(w)) {}

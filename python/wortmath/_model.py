@@ -154,9 +154,13 @@ def _family_models(self: Any) -> dict[str, Any]:
 def compare(self: Any, *args: Any, **kwargs: Any) -> Any:
     """All models of the family at the same inputs: a dict by model name, NaN where one refuses.
 
-    Inputs beyond those that a model takes are left out for it. With pandas installed, a DataFrame for array inputs.
+    Inputs beyond those that a model takes are left out for it, and models that ask for another scale are left out.
+    With pandas installed, a DataFrame for array inputs.
     """
-    return _compare(_family_models(self), args, kwargs)
+    own = {i.name: i.unit for i in self.inputs}
+    # A reading on one gravity scale says nothing to a model that asks for another.
+    alike = {n: m for n, m in _family_models(self).items() if all(own.get(i.name, i.unit) in (i.unit, "SG") or i.unit == "SG" for i in m.inputs)}
+    return _compare(alike, args, kwargs)
 
 
 def _compare(models: dict[str, Any], args: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:

@@ -106,7 +106,7 @@ TEST_CASE("Boost.Units quantities and absolute temperatures") {
     CHECK(wm::unit::minutes(q::hours(1)).value == Approx(60.0));
     CHECK(wm::unit::pressure(q::psi(14.5037738)).value == Approx(1.0).epsilon(1e-8));
     CHECK(q::to_si(5_lb).value() == Approx(2.26796185));
-    CHECK(q::to_si(20_degC).value().value() == Approx(293.15));
+    CHECK(q::to_si(20_degC).value() == Approx(293.15));
 }
 
 TEST_CASE("Eigen arrays, expressions and strides") {

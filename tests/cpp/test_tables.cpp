@@ -4,7 +4,7 @@
 #include <filesystem>
 
 #include "expression.hpp"
-#include "table.hpp"
+#include "reference.hpp"
 
 namespace {
 

@@ -16,7 +16,7 @@ from expression import read_table
 X = "extrapolate"
 E = wm.extract
 
-# ASBC: the trade's cubic. Each model with the gravity of its own scale: liquid, water, air.
+# The scale of each model, as temperatures of liquid and water and the density of air; apparent 20/20 where none is named.
 APPARENT, TRUE, AT_17_5, AT_60F = (20, 20, 1.2), (20, 20, 0), (17.5, 17.5, 0), (15 + 5 / 9, 15 + 5 / 9, 0)
 SCALE = {"manning": AT_60F, "plato_17_5": AT_17_5, "hackbarth": TRUE}
 INVERTIBLE = ["asbc", "nbs", "nbs_three_term", "nbs_two_term", "lincoln", "de_clerck", "rosendal_schmidt", "manning", "plato_17_5", "buhl",
@@ -191,7 +191,7 @@ def test_known_wrong_answers() -> None:
     apparent = E.to_gravity.asbc(20)
     assert E.from_gravity.plato_17_5(apparent) - 20 == pytest.approx(-0.024, abs=1e-3)
     assert E.from_gravity.manning(apparent) - 20 == pytest.approx(-0.082, abs=1e-3)
-    # the misprinted rational: P/(258.6 - P/(258.2 x 227.1)) is 2.2 points low at 12 degP
+    # the misprinted rational: P/(258.6 - P/(258.2 x 227.1)) is 2.0 points low at 12 degP
     misprint = 1 + 12 / (258.6 - 12 / (258.2 * 227.1))
     assert 1000 * (E.to_gravity.rational(12) - misprint) == pytest.approx(1.97, abs=0.01)
     # hackbarth read as apparent

@@ -15,8 +15,8 @@ struct brewhouse_efficiency_models {
                                      .use = "any volume whose temperature is known",
                                      .accuracy = "exact but for the density; the volume read decides",
                                      .note = "the yield is the mean of the grist by mass, as-is. Extracts and sugars dissolve whole: "
-                                             "subtract their extract "
-                                             "first. Say which volume is meant: trub left behind is worth several per cent"};
+                                             "subtract their extract first. Say which volume is meant: trub left behind is worth several "
+                                             "per cent"};
         static constexpr input inputs[]{{"extract", only{0, below(100)}},
                                         {"volume", only{above(0), no_limit}},
                                         {"temperature", validated{0, 100}, possible{-5, 105}},
@@ -24,8 +24,7 @@ struct brewhouse_efficiency_models {
                                         {"extract_yield", only{above(0), 1}}};
         static constexpr const char* holds_when =
             "there is more extract in this wort than the grist holds (an efficiency above 1). Check the volume, the reading and the "
-            "grist, and "
-            "whether sugar or malt extract was added";
+            "grist, and whether sugar or malt extract was added";
 
         template <class T>
         static constexpr bool holds(T efficiency, T, T, T, T, T) {
@@ -44,8 +43,7 @@ struct brewhouse_efficiency_models {
                                      .use = "the trade's efficiency, comparable with recipes on paper",
                                      .accuracy = "the linear rule errs as extract.gravity_from_points does: 1 % near 20 degP",
                                      .note = "the potential is the mean of the grist by mass, on the gravity scale of the wort; the "
-                                             "volume is cold. Extracts "
-                                             "and sugars dissolve whole: subtract their points first"};
+                                             "volume is cold. Extracts and sugars dissolve whole: subtract their points first"};
         static constexpr input inputs[]{{"gravity", validated{0.990, 1.35}, possible{0.95, 1.50}},
                                         {"volume", only{above(0), no_limit}},
                                         {"grist_mass", only{above(0), no_limit}},

@@ -15,9 +15,8 @@ struct brewhouse_yield_models {
                                      .status = evidence::derived,
                                      .use = "any volume whose temperature is known",
                                      .accuracy = "exact but for the density; the volume read decides",
-                                     .note = "say which volume is meant: trub left in the kettle is worth several per cent. A yield "
-                                             "above the grist's own "
-                                             "extract is wrong too, even below 1"};
+                                     .note = "say which volume is meant: trub left in the kettle is worth several per cent. A yield above "
+                                             "the grist's own extract is wrong too, even below 1"};
         static constexpr input inputs[]{{"extract", only{0, below(100)}},
                                         {"volume", only{above(0), no_limit}},
                                         {"temperature", validated{0, 100}, possible{-5, 105}},

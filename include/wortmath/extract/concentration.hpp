@@ -31,8 +31,8 @@ struct concentration_models {
                                      .status = evidence::secondary,
                                      .use = "to repeat American brewhouse figures at 20 degC",
                                      .accuracy = "0.03 % to ICUMSA weighed in air, 0.5 to 30 degP",
-                                     .note = "weighed in air: the mass is 0.12 % more. Computed as 2.58 P/(1 - 0.00382 P), so that 0 "
-                                             "degP gives 0"};
+                                     .note = "weighed in air: the mass is 0.12 % more. Computed as 2.58 P/(1 - 0.00382 P), so that 0 degP "
+                                             "gives 0"};
         static constexpr input inputs[]{{"extract", validated{0.5, 30}, possible{0, 35}}};
 
         template <class T>

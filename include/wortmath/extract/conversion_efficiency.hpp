@@ -14,8 +14,7 @@ struct conversion_efficiency_models {
                                      .use = "a well stirred mash; how far conversion has come",
                                      .accuracy = "exact for a mixed mash",
                                      .note = "the form without P/(100 - P) is wrong: it forgets that extract replaces water. More than 1 "
-                                             "means that a figure "
-                                             "is off"};
+                                             "means that a figure is off"};
         static constexpr input inputs[]{{"extract", only{0, below(100)}},
                                         {"extract_yield", only{above(0), 1}},
                                         {"moisture", only{0, below(1)}},

@@ -43,11 +43,9 @@ struct density_models {
             .accuracy = "stated near 0.01 % (recalled); heavier than Plato's table of 1900 by 0.05 kg/m3 at 20 % and 0.10 kg/m3 at 31 to "
                         "40 %",
             .note = "the same numbers stand in Llano-Restrepo 2005; ICUMSA SPS-4 and OIML G 14 after Bettin, Emmerich, Spieweck, "
-                    "Rosenhauer, "
-                    "Zuckerindustrie 123 (1998) 341 are recalled, not read. The first data reach about 80 degC (recalled); below a mass "
-                    "fraction "
-                    "of 0 it is a smooth continuation for dry beer, above 0.70 (malt syrup) an extrapolation. One copy prints -3.9646 for "
-                    "-3.9643, which is used: 7e-5 kg/m3 at 70 %"};
+                    "Rosenhauer, Zuckerindustrie 123 (1998) 341 are recalled, not read. The first data reach about 80 degC (recalled); "
+                    "below a mass fraction of 0 it is a smooth continuation for dry beer, above 0.70 (malt syrup) an extrapolation. One "
+                    "copy prints -3.9646 for -3.9643, which is used: 7e-5 kg/m3 at 70 %"};
         static constexpr input inputs[]{{"mass_fraction", validated{-0.03, 0.70}, possible{-0.10, 0.90}},
                                         {"temperature", validated{0, 100}, possible{-5, 105}}};
 

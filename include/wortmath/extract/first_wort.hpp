@@ -14,8 +14,9 @@ struct first_wort_models {
                                      .use = "the most that full conversion can give, before sparging",
                                      .accuracy = "exact for full conversion",
                                      .note = "yield and liquor in kg per kg of malt as it is weighed"};
-        static constexpr input inputs[]{{"extract_yield", only{0, 1}}, {"moisture", only{0, below(1)}}, {"liquor_to_grist", "
-                                         "only{above(0), no_limit}}};
+        static constexpr input inputs[]{{"extract_yield", only{0, 1}},
+                                        {"moisture", only{0, below(1)}},
+                                        {"liquor_to_grist", only{above(0), no_limit}}};
 
         template <class T>
         static constexpr T formula(T e, T moisture, T R) {

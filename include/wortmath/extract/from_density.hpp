@@ -21,8 +21,8 @@ struct from_density_models {
             "ends; "
             "the policy \"extrapolate\" computes it unvouched";
         static constexpr const char* refusal =
-            "no wort has this density at this temperature: the mass fraction would lie below -0.10 or above 0.90. Check both, and that the "
-            "density is in kg/m3";
+            "no wort has this density at this temperature: the mass fraction would lie below -0.10 or above 0.90. Check both, and that "
+            "the density is in kg/m3";
 
         template <class T>
         static constexpr bool holds(T w, T, T) {

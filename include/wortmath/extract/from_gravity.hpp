@@ -16,8 +16,8 @@ struct from_gravity_models {
                                                "20/20 of Plato 1900",
                                      .status = evidence::secondary,
                                      .use = "the trade's degrees Plato up to 20 degP, 25 at most",
-                                     .accuracy = "0.005 degP to Plato's table up to 20 degP, 0.010 at 25; above ICUMSA by 0.001 at 10 "
-                                                 "and 0.011 degP at 20",
+                                     .accuracy = "0.005 degP to Plato's table up to 20 degP, 0.010 at 25; above ICUMSA by 0.001 at 10 and "
+                                                 "0.011 degP at 20",
                                      .note = "misprinted with 135.977 for 135.997 and 1114.14 for 1111.14 (3 degP too high everywhere); "
                                              "-0.003 degP at a gravity of 1 comes from the fit and is not rounded away"};
         static constexpr input inputs[]{{"gravity", validated{0.990, 1.106}, possible{0.97, 1.20}}};
@@ -122,9 +122,9 @@ struct from_gravity_models {
                                      .status = evidence::memory,
                                      .use = "gravity read on the 60/60 degF scale",
                                      .accuracy = "0.004 at 10, 0.008 at 20 and 0.016 degP at 30 under ICUMSA",
-                                     .note = "usually quoted without its temperature; 60/60 degF was found by agreement with ICUMSA, "
-                                             "true and apparent cannot be told apart; an apparent 20/20 gravity reads 0.082 degP low at "
-                                             "20 degP"};
+                                     .note = "usually quoted without its temperature; 60/60 degF was found by agreement with ICUMSA, true "
+                                             "and apparent cannot be told apart; an apparent 20/20 gravity reads 0.082 degP low at 20 "
+                                             "degP"};
         static constexpr input inputs[]{{"gravity", validated{0.990, 1.130}, possible{0.97, 1.20}}};
 
         template <class T>
@@ -138,8 +138,8 @@ struct from_gravity_models {
         static constexpr facts about{.source = "a saccharometer maker's description",
                                      .status = evidence::secondary,
                                      .use = "gravity read on the true 17.5/17.5 scale",
-                                     .accuracy = "above ICUMSA by 0.003 at 10, 0.012 at 20 and 0.019 degP at 40, the gap between the "
-                                                 "data of Plato and of ICUMSA",
+                                     .accuracy = "above ICUMSA by 0.003 at 10, 0.012 at 20 and 0.019 degP at 40, the gap between the data "
+                                                 "of Plato and of ICUMSA",
                                      .note = "usually quoted without its temperature; 17.5/17.5 in vacuum was found by agreement with "
                                              "ICUMSA; an apparent 20/20 gravity reads 0.024 degP low at 20 degP"};
         static constexpr input inputs[]{{"gravity", validated{0.990, 1.176}, possible{0.97, 1.20}}};
@@ -255,16 +255,14 @@ struct from_gravity_models {
                                      .accuracy = "0.015 degP to Plato's table up to 20 degP: the gap between the data of Plato and of "
                                                  "ICUMSA",
                                      .note = "without further arguments the gravity is taken as apparent 20/20; for a scale in vacuum "
-                                             "give an air "
-                                             "density of 0"};
+                                             "give an air density of 0"};
         static constexpr input inputs[]{{"gravity", validated{0.990, 1.35}, possible{0.97, 1.40}},
                                         {"liquid_temperature", validated{0, 100}, possible{-5, 105}, otherwise{20.0}},
                                         {"water_temperature", validated{0, 100}, possible{-5, 105}, otherwise{20.0}},
                                         {"air_density", only{0, 2}, otherwise{gravity::conventional_air}}};
         static constexpr const char* refusal =
             "no wort has this gravity with these temperatures: it would hold less than -10 or more than 90 degrees Plato. Check the "
-            "temperatures of "
-            "the liquid and of the water";
+            "temperatures of the liquid and of the water";
 
         template <class T>
         static constexpr T formula(T S, T t, T t_w, T a) {

@@ -13,11 +13,9 @@ struct gravity_from_points_models {
                                      .status = evidence::derived,
                                      .use = "rough recipes; a mass balance is better (balance.top_up)",
                                      .accuracy = "with the potential of sucrose at 10 degP: -0.04 points at 5, +0.04 at 12, +0.12 at 15, "
-                                                 "+0.35 at 20 and "
-                                                 "+0.69 at 25 degP",
+                                                 "+0.35 at 20 and +0.69 at 25 degP",
                                      .note = "on the gravity scale of the potential; one pound made up to one US gallon is 1.0462, one "
-                                             "pound added to "
-                                             "one US gallon of water is 1.0430 (sucrose, apparent 20/20)"};
+                                             "pound added to one US gallon of water is 1.0430 (sucrose, apparent 20/20)"};
         static constexpr input inputs[]{{"mass", only{above(0), no_limit}}, {"potential"}, {"volume", only{above(0), no_limit}}};
 
         template <class T>

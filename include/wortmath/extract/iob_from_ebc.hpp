@@ -5,8 +5,8 @@
 namespace wortmath::extract {
 
 struct iob_from_ebc_models {
-    static constexpr const char* question = "What potential by the hot-water mash of the Institute of Brewing belongs to an extract "
-                                            "yield by the congress mash?";
+    static constexpr const char* question = "What potential by the hot-water mash of the Institute of Brewing belongs to an extract yield "
+                                            "by the congress mash?";
 
     // A straight line between two laboratory mashes.
     struct linear : model<struct linear, unit::litre_degrees_per_kilogram(unit::fraction)> {

@@ -14,8 +14,8 @@ struct potential_from_yield_models {
         static constexpr facts about{.source = "apparent potential of sucrose at 10 degP (extract.sucrose_potential.icumsa)",
                                      .status = evidence::derived,
                                      .use = "any ingredient, for worts near 10 degP",
-                                     .accuracy = "385.6214 L degrees/kg (46.2076 ppg) at 10 degP; the true value falls from 387.0 at 0 "
-                                                 "to 384.0 at 20 degP",
+                                     .accuracy = "385.6214 L degrees/kg (46.2076 ppg) at 10 degP; the true value falls from 387.0 at 0 to "
+                                                 "384.0 at 20 degP",
                                      .note = "the yield is of the ingredient as it is weighed, moisture included"};
         static constexpr input inputs[]{{"extract_yield", only{0, 1.05}}};
 

@@ -13,9 +13,8 @@ struct specific_volume_models {
                                      .status = evidence::derived,
                                      .use = "how far an addition of sugar or malt extract raises the level",
                                      .accuracy = "as extract.density.icumsa",
-                                     .note = "1000 (1/rho - (1 - w)/rho_w)/w with w divided out, so that it stays exact in thin wort. "
-                                             "One kg of 97 % "
-                                             "dried extract raises the volume by about 0.63 L"};
+                                     .note = "1000 (1/rho - (1 - w)/rho_w)/w with w divided out, so that it stays exact in thin wort. One "
+                                             "kg of 97 % dried extract raises the volume by about 0.63 L"};
         static constexpr input inputs[]{{"mass_fraction", validated{above(0), 0.70}, possible{above(0), 0.90}},
                                         {"temperature", validated{0, 100}, possible{-5, 105}}};
 

@@ -20,8 +20,7 @@ struct sucrose_potential_models {
         static constexpr input inputs[]{{"extract", only{above(0), below(100)}}, {"scale", otherwise{word::gravity_scale::gravity_20_20}}};
         static constexpr const char* refusal =
             "a potential counts points above water at 1.000, so the scale must take liquid and water at the same temperature: not "
-            "gravity_20_4, "
-            "not gravity_15_4";
+            "gravity_20_4, not gravity_15_4";
 
         template <class T>
         static constexpr T formula(T P, word::gravity_scale scale) {

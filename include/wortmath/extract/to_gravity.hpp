@@ -14,8 +14,8 @@ namespace detail {
 template <class Forward>
 consteval input extract_of(const Forward&) {
     limits const s = wortmath::detail::limits_of<Forward>.of[0];
-    return {"extract", validated{Forward::formula(s.valid_lo), Forward::formula(s.valid_hi)}, possible{Forward::formula(s.lo), "
-            "Forward::formula(s.hi)}};
+    return {"extract", validated{Forward::formula(s.valid_lo), Forward::formula(s.valid_hi)},
+            possible{Forward::formula(s.lo), Forward::formula(s.hi)}};
 }
 
 // The lower root of a + b S + c S^2 = P, for the parabolas that bend down.
@@ -71,8 +71,8 @@ struct to_gravity_models {
     } nbs;
 
     struct nbs_three_term : model<struct nbs_three_term, unit::gravity_20_20(unit::plato)> {
-        static constexpr facts about{.source = "inverse of extract.from_gravity.nbs_three_term (quoted as a fit to the NBS sucrose "
-                                               "table, with terms in S and 1/S)",
+        static constexpr facts about{.source = "inverse of extract.from_gravity.nbs_three_term (quoted as a fit to the NBS sucrose table, "
+                                               "with terms in S and 1/S)",
                                      .status = evidence::secondary,
                                      .use = "where an inverse without iteration is wanted, to 34 degP",
                                      .accuracy = "as extract.from_gravity.nbs_three_term; the inverse itself to rounding"};
@@ -126,8 +126,8 @@ struct to_gravity_models {
     } de_clerck;
 
     struct rosendal_schmidt : model<struct rosendal_schmidt, unit::gravity_20_20(unit::plato)> {
-        static constexpr facts about{.source = "inverse of extract.from_gravity.rosendal_schmidt (I. Rosendal, F. Schmidt, J. Inst. "
-                                               "Brew. 93 (1987) 373)",
+        static constexpr facts about{.source = "inverse of extract.from_gravity.rosendal_schmidt (I. Rosendal, F. Schmidt, J. Inst. Brew. "
+                                               "93 (1987) 373)",
                                      .status = evidence::memory,
                                      .use = "to repeat work that used it, to 20 degP",
                                      .accuracy = "as extract.from_gravity.rosendal_schmidt; the inverse itself to rounding"};

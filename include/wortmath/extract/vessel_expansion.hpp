@@ -13,8 +13,7 @@ struct vessel_expansion_models {
                                      .use = "to correct a level read on a hot vessel",
                                      .accuracy = "terms of second order left out, below 1e-5 for metal",
                                      .note = "stainless steel 16.5e-6 1/K: 0.40 % more at 80 K above the mark's temperature. The "
-                                             "expansion of water at "
-                                             "20 degC (2.07e-4 1/K) used over 80 K gives 1.7 % and is wrong"};
+                                             "expansion of water at 20 degC (2.07e-4 1/K) used over 80 K gives 1.7 % and is wrong"};
         static constexpr input inputs[]{{"linear_expansion", only{0, 1e-3}},
                                         {"mark_temperature", validated{0, 100}, possible{-5, 105}},
                                         {"temperature", validated{0, 100}, possible{-5, 105}}};

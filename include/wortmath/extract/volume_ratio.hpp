@@ -14,9 +14,8 @@ struct volume_ratio_models {
                                      .use = "any pair of temperatures",
                                      .accuracy = "as extract.density.icumsa",
                                      .note = "strongly curved: to 20 degC wort shrinks 4.0 % from 100, 2.4 % from 75 and 1.1 % from 50 "
-                                             "degC. So 4 % must "
-                                             "not be scaled linearly, nor applied to cold volumes. The vessel expands too: "
-                                             "extract.vessel_expansion"};
+                                             "degC. So 4 % must not be scaled linearly, nor applied to cold volumes. The vessel expands "
+                                             "too: extract.vessel_expansion"};
         static constexpr input inputs[]{{"mass_fraction", validated{-0.03, 0.70}, possible{-0.10, 0.90}},
                                         {"from_temperature", validated{0, 100}, possible{-5, 105}},
                                         {"to_temperature", validated{0, 100}, possible{-5, 105}}};

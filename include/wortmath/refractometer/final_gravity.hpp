@@ -59,7 +59,7 @@ struct final_gravity_models {
                                      .status = evidence::memory,
                                      .use = "apparent attenuations of 50 to 95 %, worts of 8 to 20 degP; what the trade quotes most",
                                      .accuracy = "to additive, worts of 8 to 20 degP: -0.9 points at 50 to 65 % apparent attenuation, -0.4 to 85, +0.5 to 95; -4.4 at the start; m of Savel 1971 within "
-                                                 "0.11 degP",
+                                                 "0.11 degP with a factor of 1, 0.27 with that wort's own 1.016",
                                      .note = detail::wort_factor_note,
                                      .danger = detail::gravity_danger};
         static constexpr input inputs[]{detail::original_brix_input, detail::current_brix_input, detail::wort_factor_input};
@@ -85,7 +85,7 @@ struct final_gravity_models {
                                      .status = evidence::memory,
                                      .use = "apparent attenuations of 50 to 95 %",
                                      .accuracy = "to additive, worts of 8 to 20 degP: -1.2 points at 50 to 65 % apparent attenuation, -1.0 to 85, -0.9 to 95; -3.0 at the start; m of Savel 1971 within "
-                                                 "0.16 degP",
+                                                 "0.15 degP with a factor of 1, 0.30 with that wort's own 1.016",
                                      .note = detail::wort_factor_note,
                                      .danger = detail::gravity_danger};
         static constexpr input inputs[]{detail::original_brix_input, detail::current_brix_input, detail::wort_factor_input};
@@ -111,7 +111,7 @@ struct final_gravity_models {
                                      .status = evidence::secondary,
                                      .use = "often called the standard formula; no range fails, but it runs low",
                                      .accuracy = "low against additive by 1.2 to 1.7 points at 12 and 2 to 2.7 at 20 degP; on ten beers 0.5 to 8.5 points below the hydrometer, 5.1 on average; m of Savel "
-                                                 "1971 within 0.24 degP",
+                                                 "1971 within 0.23 degP with a factor of 1, 0.39 with that wort's own 1.016",
                                      .note = detail::wort_factor_note,
                                      .danger = detail::gravity_danger};
         static constexpr input inputs[]{detail::original_brix_input, detail::current_brix_input, detail::wort_factor_input};
@@ -131,7 +131,7 @@ struct final_gravity_models {
         static constexpr facts about{.source = "S. Terrill, author's article, 7 April 2011",
                                      .status = evidence::primary,
                                      .use = "finished beer of 70 to 80 % apparent attenuation only; never to follow a fermentation",
-                                     .accuracy = "to additive, worts of 8 to 20 degP: 4 points at 65 to 85 % apparent attenuation, 8 to 95, -30 at the start (-17 at 12 degP); m of Savel 1971 within 3.7 degP",
+                                     .accuracy = "to additive, worts of 8 to 20 degP: 4 points at 65 to 85 % apparent attenuation, 8 to 95, -30 at the start (-17 at 12 degP); m of Savel 1971 within 3.9 degP",
                                      .note = detail::wort_factor_note,
                                      .danger = detail::gravity_danger};
         static constexpr input inputs[]{detail::original_brix_input, detail::current_brix_input, detail::wort_factor_input};
@@ -155,7 +155,7 @@ struct final_gravity_models {
         static constexpr facts about{.source = "S. Terrill, author's article, 7 April 2011",
                                      .status = evidence::primary,
                                      .use = "finished beer of 65 to 85 % apparent attenuation only; never to follow a fermentation",
-                                     .accuracy = "to additive, worts of 8 to 20 degP: 3.2 points at 65 to 85 % apparent attenuation, 6 to 95, +112 at the start (8 low at 12 degP); m of Savel 1971 within 2.0 degP",
+                                     .accuracy = "to additive, worts of 8 to 20 degP: 3.2 points at 65 to 85 % apparent attenuation, 6 to 95, +112 at the start (8 low at 12 degP); m of Savel 1971 within 2.3 degP",
                                      .note = detail::wort_factor_note,
                                      .danger = detail::gravity_danger};
         static constexpr input inputs[]{detail::original_brix_input, detail::current_brix_input, detail::wort_factor_input};
