@@ -22,8 +22,7 @@
 #include "wortmath/gravity/true_from_apparent.hpp"
 
 namespace wortmath::gravity {
-inline constexpr auto families =
-    list_families(to_density, from_density, convert, true_from_apparent, apparent_from_true, to_points, from_points, to_oechsle, from_oechsle, to_belgian,
-                  from_belgian, to_twaddell, from_twaddell, to_brewers_pounds, from_brewers_pounds, to_baume, from_baume, oechsle_from_kmw, kmw_from_oechsle,
-                  pounds_per_us_gallon);
+inline constexpr auto families = list_families(to_density, from_density, convert, true_from_apparent, apparent_from_true, to_points, from_points, to_oechsle,
+                                               from_oechsle, to_belgian, from_belgian, to_twaddell, from_twaddell, to_brewers_pounds, from_brewers_pounds,
+                                               to_baume, from_baume, oechsle_from_kmw, kmw_from_oechsle, pounds_per_us_gallon);
 }

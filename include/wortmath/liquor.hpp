@@ -37,11 +37,11 @@
 
 namespace wortmath::liquor {
 
-inline constexpr auto families =
-    list_families(acid_demand, acid_dose, acid_equivalents, acid_strength, activity, alkalinity, blend, carbonate_fractions, carbonate_pk1, carbonate_pk2,
-                  clark_degrees_from_equivalents, dechlorination, equivalents_from_clark_degrees, equivalents_from_french_degrees,
-                  equivalents_from_german_degrees, equivalents_from_grains_per_gallon, equivalents_from_millimoles, equivalents_from_ppm_caco3,
-                  french_degrees_from_equivalents, german_degrees_from_equivalents, grains_per_gallon_from_equivalents, hardness, ion_balance, mash_ph,
-                  millimoles_from_equivalents, ph, ph_shift, ppm_caco3_from_equivalents, residual_alkalinity, salt, sulphate_chloride, total_carbonate, water_pk);
+inline constexpr auto families = list_families(
+    acid_demand, acid_dose, acid_equivalents, acid_strength, activity, alkalinity, blend, carbonate_fractions, carbonate_pk1, carbonate_pk2,
+    clark_degrees_from_equivalents, dechlorination, equivalents_from_clark_degrees, equivalents_from_french_degrees, equivalents_from_german_degrees,
+    equivalents_from_grains_per_gallon, equivalents_from_millimoles, equivalents_from_ppm_caco3, french_degrees_from_equivalents,
+    german_degrees_from_equivalents, grains_per_gallon_from_equivalents, hardness, ion_balance, mash_ph, millimoles_from_equivalents, ph, ph_shift,
+    ppm_caco3_from_equivalents, residual_alkalinity, salt, sulphate_chloride, total_carbonate, water_pk);
 
 }  // namespace wortmath::liquor

@@ -13,7 +13,6 @@
 
 namespace wortmath::mash {
 
-inline constexpr auto families =
-    list_families(absorption, decoction, infusion, initial_temperature, malt_heat, slaking_heat, slaking_rise, strike, volume);
+inline constexpr auto families = list_families(absorption, decoction, infusion, initial_temperature, malt_heat, slaking_heat, slaking_rise, strike, volume);
 
 }  // namespace wortmath::mash

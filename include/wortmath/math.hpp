@@ -104,6 +104,13 @@ double bracketed(double lo, double hi, Residual residual) {
     return fabs(fa) < fabs(fb) ? a : b;
 }
 
+// The same on any number type: the root is found on plain numbers, one step of Newton's method carries what else T carries.
+template <int Steps, class T, class Residual, class Slope>
+constexpr T bracketed(T lo, T hi, Residual residual, Slope slope) {
+    double const root = bracketed<Steps>(number(lo), number(hi), [&](double x) -> double { return number(residual(T(x))); });
+    return newton<1>(T(root), residual, slope);
+}
+
 // Several numbers of an argument that is a list.
 template <class T>
 struct series {

@@ -1,7 +1,7 @@
 // Carbonation and packages, what only C++ shows: the kernels beyond the range of the models, Newton's steps against
 // bisection over the whole possible region, and which mix-ups do not compile.
-#include "support/catch.hpp"
-#include "support/table.hpp"
+#include <catch.hpp>
+#include "reference.hpp"
 
 #include <cmath>
 #include <string>

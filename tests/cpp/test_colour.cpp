@@ -1,6 +1,6 @@
 // What only C++ offers of the topic colour: spectra as functions, the hex form, the compiled tables of the CIE.
-#include "support/catch.hpp"
-#include "support/table.hpp"
+#include <catch.hpp>
+#include "reference.hpp"
 
 #include <cmath>
 #include <string>

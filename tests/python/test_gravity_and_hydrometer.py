@@ -235,7 +235,7 @@ TRADE = [
 
 
 @pytest.mark.parametrize("to,back,at_1050", TRADE)
-def test_trade_units(to, back, at_1050: float) -> None:  # type: ignore[no-untyped-def]
+def test_trade_units(to: Callable[..., float], back: Callable[..., float], at_1050: float) -> None:
     """identity, at the ends of both regions too; the value at 1.050 by the definition of the unit"""
     assert to(1.05) == pytest.approx(at_1050, rel=1e-12)
     assert to(1.0) == pytest.approx(0, abs=1e-13)
@@ -436,7 +436,8 @@ def test_litres_are_the_same_balance_through_density(t: float) -> None:
     v, strong, weak = 20.0, 16.0, 11.0
 
     def grams(litres: float, plato: float) -> float:
-        return litres * wm.extract.density.icumsa(plato / 100, t)
+        rho: float = wm.extract.density.icumsa(plato / 100, t)
+        return litres * rho
 
     x = balance.dilute.volume(v, strong, weak, t)
     assert x * water.density.ptb_1990(t) == pytest.approx(balance.dilute(grams(v, strong), strong, weak), rel=1e-12)
@@ -473,7 +474,7 @@ def test_linear_rule_for_gravity_is_an_approximation() -> None:
 
 
 def test_refusals_of_the_balance() -> None:
-    for call in (
+    refused: list[Callable[[str], float]] = [
         lambda how: balance.dilute(1000, 12, 13, policy=how),
         lambda how: balance.dilute(1000, 12, 0, policy=how),
         lambda how: balance.dilute.volume(20, 12, 12.5, policy=how),
@@ -491,10 +492,10 @@ def test_refusals_of_the_balance() -> None:
         lambda how: balance.blend(1000, 100, 1000, 0, policy=how),
         lambda how: balance.blend(1000, -0.1, 1000, 0, policy=how),
         lambda how: balance.after_boil(1000, 12, -1, policy=how),
-    ):
-        for how in ("raise", "extrapolate"):
-            with pytest.raises(wm.RangeError):
-                call(how)
+    ]
+    for call, how in itertools.product(refused, ("raise", "extrapolate")):
+        with pytest.raises(wm.RangeError):
+            call(how)
     with pytest.raises(wm.RangeError, match="80 % is 0.8"):
         balance.strengthen(1000, 12, 14, 80)
     with pytest.raises(wm.RangeError, match="water only weakens"):

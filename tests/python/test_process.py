@@ -25,7 +25,7 @@ def refuses(model: Any, *args: Any, says: str, **named: Any) -> None:
             model(*args, **named, policy=how)
 
 
-def unvouched(model: Any, *args: Any, **named: Any) -> float:
+def unvouched(model: Any, *args: Any, **named: Any) -> Any:
     """Refused as it stands, computed under "extrapolate", NaN under "nan"."""
     with pytest.raises(wm.RangeError, match="validated"):
         model(*args, **named)
@@ -193,7 +193,7 @@ def test_immersion_chiller_and_time_undo_each_other() -> None:
         t = wm.thermal.immersion_chiller(**CHILLER, minutes=minutes)
         assert 14.0 < t < before
         before = t
-                assert wm.thermal.immersion_time(**CHILLER, target_temperature=t) == pytest.approx(minutes, rel=1e-9)
+        assert wm.thermal.immersion_time(**CHILLER, target_temperature=t) == pytest.approx(minutes, rel=1e-9)
     assert wm.thermal.immersion_chiller(**CHILLER, minutes=0.0) == 98.0
 
 
@@ -473,7 +473,7 @@ def test_starter() -> None:
 def test_stirred_starter() -> None:
     """Recalled, unverified: 1.4e9 new cells per gram below 1.4e9 cells/g, none from 3.48e9 cells/g; the branches differ by 0.008."""
 
-    def per_gram(b: float) -> float:
+    def per_gram(b: float) -> Any:
         return wm.yeast.starter.stirred_extract(b * 100e9, 100.0) / 100e9 - b
 
     assert per_gram(0.5) == pytest.approx(1.4)

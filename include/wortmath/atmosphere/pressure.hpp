@@ -6,7 +6,7 @@ namespace wortmath::atmosphere {
 
 namespace detail {
 // The lowest layer of the standard atmosphere: the temperature falls evenly with the geopotential altitude.
-inline constexpr double earth_radius = 6356766.0;       // m
+inline constexpr double earth_radius = 6356766.0;        // m
 inline constexpr double sea_level_temperature = 288.15;  // K
 inline constexpr double lapse = 0.0065;                  // K/m
 inline constexpr double sea_level_pressure = 1.01325;    // bar

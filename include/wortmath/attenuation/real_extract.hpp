@@ -9,9 +9,10 @@ inline constexpr const char* apparent_above_original =
     "the apparent extract is above the original extract: nothing can have fermented; check which reading is which";
 inline constexpr const char* attenuation_below_115 = "holds down to an apparent extract of -0.15 times the original extract (an apparent attenuation of 115 %); below that check the readings";
 
+// A billionth of room: -1.8 is -0.15 times 12, though not in binary.
 template <class T>
 constexpr bool attenuated_at_most_115(T original, T apparent) {
-    return !(apparent < -0.15 * original);
+    return !(apparent < -0.15 * original - 1e-9);
 }
 
 }  // namespace detail

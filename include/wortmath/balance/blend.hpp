@@ -19,10 +19,8 @@ struct blend_models {
                                      .status = evidence::derived,
                                      .use = "weighed amounts",
                                      .accuracy = "exact"};
-        static constexpr input inputs[]{{"mass_1", only{above(0), no_limit}},
-                                        {"extract_1", only{0, below(100)}},
-                                        {"mass_2", only{above(0), no_limit}},
-                                        {"extract_2", only{0, below(100)}}};
+        static constexpr input inputs[]{
+            {"mass_1", only{above(0), no_limit}}, {"extract_1", only{0, below(100)}}, {"mass_2", only{above(0), no_limit}}, {"extract_2", only{0, below(100)}}};
 
         template <class T>
         static constexpr T formula(T m1, T P1, T m2, T P2) {
@@ -32,11 +30,12 @@ struct blend_models {
 
     // Both worts at one temperature; what is left of two volumes is a little less than their sum.
     struct volume : model<struct volume, blended(unit::litres, unit::plato, unit::litres, unit::plato, unit::celsius)> {
-        static constexpr facts about{.source = "this project's own derivation: exact balance of total mass and mass of extract; densities of extract.density.icumsa",
-                                     .status = evidence::derived,
-                                     .use = "amounts read in litres",
-                                     .accuracy = "exact for sucrose solutions",
-                                     .note = "hot wort is 2 to 4 % lighter per litre: blend worts of two temperatures by mass"};
+        static constexpr facts about{
+            .source = "this project's own derivation: exact balance of total mass and mass of extract; densities of extract.density.icumsa",
+            .status = evidence::derived,
+            .use = "amounts read in litres",
+            .accuracy = "exact for sucrose solutions",
+            .note = "hot wort is 2 to 4 % lighter per litre: blend worts of two temperatures by mass"};
         static constexpr input inputs[]{{"volume_1", only{above(0), no_limit}},
                                         {"extract_1", only{0, below(100)}},
                                         {"volume_2", only{above(0), no_limit}},

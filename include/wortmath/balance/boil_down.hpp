@@ -13,9 +13,7 @@ struct boil_down_models {
                                      .status = evidence::derived,
                                      .use = "weighed amounts",
                                      .accuracy = "exact"};
-        static constexpr input inputs[]{{"mass", only{above(0), no_limit}},
-                                        {"extract", only{0, below(100)}},
-                                        {"target_extract", only{0, below(100)}}};
+        static constexpr input inputs[]{{"mass", only{above(0), no_limit}}, {"extract", only{0, below(100)}}, {"target_extract", only{0, below(100)}}};
         static constexpr const char* refusal = "boiling only strengthens: the target must not lie below the extract that is there, and be above 0";
 
         template <class T>
@@ -26,11 +24,12 @@ struct boil_down_models {
 
     // Litres that are left when the target is reached, read at the temperature of the first reading.
     struct volume : model<struct volume, unit::litres(unit::litres, unit::plato, unit::plato, unit::celsius)> {
-        static constexpr facts about{.source = "this project's own derivation: exact balance of total mass and mass of extract; densities of extract.density.icumsa",
-                                     .status = evidence::derived,
-                                     .use = "amounts read in litres",
-                                     .accuracy = "exact for sucrose solutions",
-                                     .note = "the litres left, not the litres evaporated: read both cold or both hot"};
+        static constexpr facts about{
+            .source = "this project's own derivation: exact balance of total mass and mass of extract; densities of extract.density.icumsa",
+            .status = evidence::derived,
+            .use = "amounts read in litres",
+            .accuracy = "exact for sucrose solutions",
+            .note = "the litres left, not the litres evaporated: read both cold or both hot"};
         static constexpr input inputs[]{{"volume", only{above(0), no_limit}},
                                         {"extract", only{0, below(100)}},
                                         {"target_extract", only{0, below(100)}},

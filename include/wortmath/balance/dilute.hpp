@@ -13,9 +13,7 @@ struct dilute_models {
                                      .status = evidence::derived,
                                      .use = "weighed amounts",
                                      .accuracy = "exact"};
-        static constexpr input inputs[]{{"mass", only{above(0), no_limit}},
-                                        {"extract", only{0, below(100)}},
-                                        {"target_extract", only{0, below(100)}}};
+        static constexpr input inputs[]{{"mass", only{above(0), no_limit}}, {"extract", only{0, below(100)}}, {"target_extract", only{0, below(100)}}};
         static constexpr const char* refusal = "water only weakens: the target must lie above 0 and not above the extract that is there";
 
         template <class T>
@@ -26,11 +24,12 @@ struct dilute_models {
 
     // Litres of water to add, at the temperature of the wort.
     struct volume : model<struct volume, unit::litres(unit::litres, unit::plato, unit::plato, unit::celsius)> {
-        static constexpr facts about{.source = "this project's own derivation: exact balance of total mass and mass of extract; densities of extract.density.icumsa",
-                                     .status = evidence::derived,
-                                     .use = "amounts read in litres",
-                                     .accuracy = "exact for sucrose solutions",
-                                     .note = "litres of wort and water do not add up exactly: the blend is a little less"};
+        static constexpr facts about{
+            .source = "this project's own derivation: exact balance of total mass and mass of extract; densities of extract.density.icumsa",
+            .status = evidence::derived,
+            .use = "amounts read in litres",
+            .accuracy = "exact for sucrose solutions",
+            .note = "litres of wort and water do not add up exactly: the blend is a little less"};
         static constexpr input inputs[]{{"volume", only{above(0), no_limit}},
                                         {"extract", only{0, below(100)}},
                                         {"target_extract", only{0, below(100)}},

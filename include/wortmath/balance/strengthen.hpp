@@ -14,11 +14,10 @@ struct strengthen_models {
                                      .use = "weighed amounts",
                                      .accuracy = "exact",
                                      .note = "solids: 0.78 to 0.82 for liquid malt extract, 0.955 to 0.97 dried, 1 for dry sugar"};
-        static constexpr input inputs[]{{"mass", only{above(0), no_limit}},
-                                        {"extract", only{0, below(100)}},
-                                        {"target_extract", only{0, below(100)}},
-                                        {"solids"}};
-        static constexpr const char* refusal = "the target must not lie below the extract that is there, and must lie below the strength of the addition itself";
+        static constexpr input inputs[]{
+            {"mass", only{above(0), no_limit}}, {"extract", only{0, below(100)}}, {"target_extract", only{0, below(100)}}, {"solids"}};
+        static constexpr const char* refusal =
+            "the target must not lie below the extract that is there, and must lie below the strength of the addition itself";
 
         template <class T>
         static constexpr T formula(T m, T P, T target, T solids) {
@@ -28,10 +27,11 @@ struct strengthen_models {
 
     // Grams of the addition, for litres of wort.
     struct volume : model<struct volume, unit::grams(unit::litres, unit::plato, unit::plato, unit::fraction, unit::celsius)> {
-        static constexpr facts about{.source = "this project's own derivation: exact balance of total mass and mass of extract; densities of extract.density.icumsa",
-                                     .status = evidence::derived,
-                                     .use = "amounts read in litres",
-                                     .accuracy = "exact for sucrose solutions"};
+        static constexpr facts about{
+            .source = "this project's own derivation: exact balance of total mass and mass of extract; densities of extract.density.icumsa",
+            .status = evidence::derived,
+            .use = "amounts read in litres",
+            .accuracy = "exact for sucrose solutions"};
         static constexpr input inputs[]{{"volume", only{above(0), no_limit}},
                                         {"extract", only{0, below(100)}},
                                         {"target_extract", only{0, below(100)}},

@@ -15,11 +15,12 @@ struct tristimulus_from_transmittance_models {
         static constexpr input inputs[]{{"transmittances", validated{0, 1}, possible{0, no_limit}},
                                         {"illuminant", otherwise{word::illuminant::d65}},
                                         {"observer", otherwise{word::observer::cie_1931}}};
+        static constexpr std::size_t elements = detail::cie_rows;
         static constexpr const char* refusal = "needs 81 transmittances, one at every 5 nm from 380 to 780 nm";
 
         template <class T>
         static constexpr several<T, 3> formula(series<T> transmittances, word::illuminant i, word::observer o) {
-            if (transmittances.size() != detail::cie_rows) return {{T(undefined), T(undefined), T(undefined)}};
+            if (transmittances.size() != elements) return {{T(undefined), T(undefined), T(undefined)}};
             return detail::tristimulus_sum<5, T>(detail::table_of(i), detail::table_of(o), [&](std::size_t row) -> T { return transmittances[row]; });
         }
     } table_5nm;

@@ -12,7 +12,9 @@ struct course_time_models {
         static constexpr facts about{.source = "inverse of fermentation.course.logistic",
                                      .status = evidence::memory,
                                      .note = "the time can be negative: the curve has a tail before the pitch too",
-                                     .danger = "it describes readings and does not prove that fermentation has ended: beer bottled early can burst its bottles"};
+                                     .danger =
+                                         "it describes readings and does not prove that fermentation has ended: beer bottled early can burst "
+                                         "its bottles"};
         static constexpr input inputs[]{{"progress", only{above(0), below(1)}}, {"rate", only{above(0), no_limit}}, {"midpoint_hours"}};
 
         template <class T>

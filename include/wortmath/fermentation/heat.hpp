@@ -10,13 +10,15 @@ struct heat_models {
     // One figure for all of the extract.
     struct per_extract : model<struct per_extract, unit::kilojoules(unit::grams, unit::kilojoules_per_kilogram)> {
         static constexpr facts about{
-            .source = "published figures per kg of extract fermented: 560 (R. Barth), 586 (252 Btu/lb, 140 kcal/kg), 652, 506 to 716 by sugar; a handbook "
-                      "gives 1216 with the metabolism of the yeast",
+            .source =
+                "published figures per kg of extract fermented: 560 (R. Barth), 586 (252 Btu/lb, 140 kcal/kg), 652, 506 to 716 by sugar; a handbook "
+                "gives 1216 with the metabolism of the yeast",
             .status = evidence::secondary,
             .use = "malt wort, where the sugars are not known one by one",
             .accuracy = "600 +/- 60 kJ/kg",
-            .note = "take the real extract fermented: the apparent drop overstates the heat by about 23 %. For sizing a cooler use 1200 kJ/kg, the larger "
-                    "and cautious figure"};
+            .note =
+                "take the real extract fermented: the apparent drop overstates the heat by about 23 %. For sizing a cooler use 1200 kJ/kg, the larger "
+                "and cautious figure"};
         static constexpr input inputs[]{{"fermented_mass"}, {"heat_of_fermentation", only{0, no_limit}, otherwise{600.0}}};
 
         template <class T>
@@ -27,7 +29,9 @@ struct heat_models {
 
     // The sugars one by one.
     struct sugar_profile : model<struct sugar_profile, unit::kilojoules(unit::grams, unit::grams, unit::grams)> {
-        static constexpr facts about{.source = "constants of D. A. Gee and W. F. Ramirez as quoted: 91.2, 226.3, 361.3 kJ per mol glucose, maltose, maltotriose",
+        static constexpr facts about{.source =
+                                         "constants of D. A. Gee and W. F. Ramirez as quoted: 91.2, 226.3, 361.3 kJ per mol glucose, maltose, "
+                                         "maltotriose",
                                      .status = evidence::secondary,
                                      .use = "a wort with an analysis of its sugars",
                                      .accuracy = "506.2, 661.1 and 716.2 kJ/kg, against 560 to 652 kJ/kg published for all extract"};

@@ -13,7 +13,8 @@ template <class T>
 constexpr T sucrose_of(T rho, T t) {
     wortmath::extract::detail::sucrose<T> const s(t);
     T d = rho - s.water;
-    return newton<5>(d / (386.0 * (1.0 + 0.35e-3 * d)), [=](T w) { return w * s.excess(w) - d; }, [=](T w) { return s.slope(w); });
+    return newton<5>(
+        d / (386.0 * (1.0 + 0.35e-3 * d)), [=](T w) { return w * s.excess(w) - d; }, [=](T w) { return s.slope(w); });
 }
 }  // namespace detail
 
@@ -22,13 +23,15 @@ struct convert_models {
 
     // In C++, convert_to<unit::gravity_20_20>(g) takes and gives typed scales and needs no words.
     struct icumsa : model<struct icumsa, unit::converted_gravity(unit::gravity, word::gravity_scale, word::gravity_scale)> {
-        static constexpr facts about{.source = "this project's own derivation: definitions of the scales, and sucrose after ICUMSA where the liquid "
-                                               "temperature changes",
+        static constexpr facts about{.source =
+                                         "this project's own derivation: definitions of the scales, and sucrose after ICUMSA where the liquid "
+                                         "temperature changes",
                                      .status = evidence::derived,
                                      .use = "the only bridge between gravity scales",
                                      .accuracy = "exact by definition while the liquid temperature stays; else exact for sucrose solutions",
-                                     .note = "d 20/4 taken for SG 20/20 costs 0.45 degP; if a final gravity so misread decides bottling, 3.5 to 4.5 g/L of "
-                                             "sugar stay hidden, 0.9 to 1 volumes of CO2 in a closed bottle"};
+                                     .note =
+                                         "d 20/4 taken for SG 20/20 costs 0.45 degP; if a final gravity so misread decides bottling, 3.5 to 4.5 g/L of "
+                                         "sugar stay hidden, 0.9 to 1 volumes of CO2 in a closed bottle"};
         static constexpr input inputs[]{{"gravity", validated{0.990, 1.35}, possible{0.95, 1.50}}, {"from_scale"}, {"to_scale"}};
 
         template <class T>
@@ -47,8 +50,13 @@ inline constexpr family<&convert_models::icumsa> convert{};
 
 namespace detail {
 template <class Gravity>
-inline constexpr word::gravity_scale word_of = [] { static_assert(sizeof(Gravity) == 0, "this type names no gravity scale"); return word::gravity_scale{}; }();
-#define WORTMATH_SCALE(name) template <> inline constexpr word::gravity_scale word_of<unit::name> = word::gravity_scale::name;
+inline constexpr word::gravity_scale word_of = [] {
+    static_assert(sizeof(Gravity) == 0, "this type names no gravity scale");
+    return word::gravity_scale{};
+}();
+#define WORTMATH_SCALE(name) \
+    template <>              \
+    inline constexpr word::gravity_scale word_of<unit::name> = word::gravity_scale::name;
 WORTMATH_SCALE(gravity_20_20)
 WORTMATH_SCALE(gravity_20_20_true)
 WORTMATH_SCALE(gravity_20_4)

@@ -15,7 +15,8 @@ struct from_baume_models {
                                      .accuracy = "the table of Junk and Pancoast 1973 within 0.04 degBx to 55 degBx and 0.11 to 75",
                                      .note = "three scales bear the name, with other moduli and other temperatures"};
         // where the gravity lies between 0.990 and 1.35, and between 0.95 and 1.50
-        static constexpr input inputs[]{{"baume", validated{145.0 - 145.0 / 0.990, 145.0 - 145.0 / 1.35}, possible{145.0 - 145.0 / 0.95, 145.0 - 145.0 / 1.50}}};
+        static constexpr input inputs[]{
+            {"baume", validated{145.0 - 145.0 / 0.990, 145.0 - 145.0 / 1.35}, possible{145.0 - 145.0 / 0.95, 145.0 - 145.0 / 1.50}}};
 
         template <class T>
         static constexpr T formula(T baume) {
@@ -28,7 +29,8 @@ struct from_baume_models {
         static constexpr facts about{.source = "an instrument maker's manual: modulus 144.3, gravity 15/4",
                                      .status = evidence::primary,
                                      .use = "instruments and density meters that say 15/4 or modulus 144.3"};
-        static constexpr input inputs[]{{"baume", validated{144.3 - 144.3 / 0.990, 144.3 - 144.3 / 1.35}, possible{144.3 - 144.3 / 0.95, 144.3 - 144.3 / 1.50}}};
+        static constexpr input inputs[]{
+            {"baume", validated{144.3 - 144.3 / 0.990, 144.3 - 144.3 / 1.35}, possible{144.3 - 144.3 / 0.95, 144.3 - 144.3 / 1.50}}};
 
         template <class T>
         static constexpr T formula(T baume) {
@@ -38,9 +40,7 @@ struct from_baume_models {
 
     // The oldest of the rational scales.
     struct gerlach : model<struct gerlach, unit::gravity_15_15(unit::baume)> {
-        static constexpr facts about{.source = "Gerlach's scale, modulus 144.32 at 15/15",
-                                     .status = evidence::memory,
-                                     .use = "old German tables"};
+        static constexpr facts about{.source = "Gerlach's scale, modulus 144.32 at 15/15", .status = evidence::memory, .use = "old German tables"};
         static constexpr input inputs[]{
             {"baume", validated{144.32 - 144.32 / 0.990, 144.32 - 144.32 / 1.35}, possible{144.32 - 144.32 / 0.95, 144.32 - 144.32 / 1.50}}};
 

@@ -14,7 +14,8 @@ struct from_belgian_models {
                                      .accuracy = "exact by definition",
                                      .note = "1.048 is 4.8 degrees"};
         // where the gravity lies between 0.990 and 1.35, and between 0.95 and 1.50
-        static constexpr input inputs[]{{"belgian", validated{100.0 * (0.990 - 1.0), 100.0 * (1.35 - 1.0)}, possible{100.0 * (0.95 - 1.0), 100.0 * (1.50 - 1.0)}}};
+        static constexpr input inputs[]{
+            {"belgian", validated{100.0 * (0.990 - 1.0), 100.0 * (1.35 - 1.0)}, possible{100.0 * (0.95 - 1.0), 100.0 * (1.50 - 1.0)}}};
 
         template <class T>
         static constexpr T formula(T belgian) {

@@ -14,7 +14,8 @@ struct from_oechsle_models {
                                      .accuracy = "exact by definition",
                                      .note = "older instruments read against 15/15 or 17.5/17.5 (from memory)"};
         // where the gravity lies between 0.990 and 1.35, and between 0.95 and 1.50
-        static constexpr input inputs[]{{"oechsle", validated{1000.0 * (0.990 - 1.0), 1000.0 * (1.35 - 1.0)}, possible{1000.0 * (0.95 - 1.0), 1000.0 * (1.50 - 1.0)}}};
+        static constexpr input inputs[]{
+            {"oechsle", validated{1000.0 * (0.990 - 1.0), 1000.0 * (1.35 - 1.0)}, possible{1000.0 * (0.95 - 1.0), 1000.0 * (1.50 - 1.0)}}};
 
         template <class T>
         static constexpr T formula(T oechsle) {

@@ -14,7 +14,8 @@ struct from_points_models {
                                      .accuracy = "exact by definition",
                                      .note = "also called excess gravity, or degrees of gravity"};
         // where the gravity lies between 0.990 and 1.35, and between 0.95 and 1.50
-        static constexpr input inputs[]{{"points", validated{1000.0 * (0.990 - 1.0), 1000.0 * (1.35 - 1.0)}, possible{1000.0 * (0.95 - 1.0), 1000.0 * (1.50 - 1.0)}}};
+        static constexpr input inputs[]{
+            {"points", validated{1000.0 * (0.990 - 1.0), 1000.0 * (1.35 - 1.0)}, possible{1000.0 * (0.95 - 1.0), 1000.0 * (1.50 - 1.0)}}};
 
         template <class T>
         static constexpr T formula(T points) {

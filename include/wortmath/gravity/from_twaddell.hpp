@@ -13,7 +13,8 @@ struct from_twaddell_models {
                                      .use = "instruments of the chemical trade",
                                      .accuracy = "exact by definition"};
         // where the gravity lies between 0.990 and 1.35, and between 0.95 and 1.50
-        static constexpr input inputs[]{{"twaddell", validated{200.0 * (0.990 - 1.0), 200.0 * (1.35 - 1.0)}, possible{200.0 * (0.95 - 1.0), 200.0 * (1.50 - 1.0)}}};
+        static constexpr input inputs[]{
+            {"twaddell", validated{200.0 * (0.990 - 1.0), 200.0 * (1.35 - 1.0)}, possible{200.0 * (0.95 - 1.0), 200.0 * (1.50 - 1.0)}}};
 
         template <class T>
         static constexpr T formula(T twaddell) {

@@ -9,9 +9,9 @@ struct kmw_from_oechsle_models {
 
     // The exact inverse of gravity.oechsle_from_kmw.babo.
     struct babo : model<struct babo, unit::kmw(unit::oechsle)> {
-        static constexpr facts about{.source = "A. W. von Babo's must scale, as quoted",
+        static constexpr facts about{.source = "Babo's must scale, as quoted",
                                      .status = evidence::secondary,
-                                     .use = "Austrian and Italian must scales",
+                                     .use = "must scales of the Klosterneuburg kind",
                                      .note = "the factors 5 and 4.86 that also circulate are not the same"};
         static constexpr input inputs[]{{"oechsle", only{0, 156}}};  // 0 to 30 on the must scale
 

@@ -8,9 +8,9 @@ struct oechsle_from_kmw_models {
     static constexpr const char* question = "How many degrees Oechsle is a reading of the Klosterneuburg must scale?";
 
     struct babo : model<struct babo, unit::oechsle(unit::kmw)> {
-        static constexpr facts about{.source = "A. W. von Babo's must scale, as quoted",
+        static constexpr facts about{.source = "Babo's must scale, as quoted",
                                      .status = evidence::secondary,
-                                     .use = "Austrian and Italian must scales",
+                                     .use = "must scales of the Klosterneuburg kind",
                                      .note = "the factors 5 and 4.86 that also circulate are not the same"};
         static constexpr input inputs[]{{"kmw", only{0, 30}}};
 

@@ -33,11 +33,11 @@ struct pounds_per_us_gallon_models {
                                      .status = evidence::derived,
                                      .use = "to repeat tables of weights in air",
                                      .accuracy = "NBS Circular C440 within 0.001 lb, with icumsa densities at 20 degC",
-                                     .note = "the default weights are old brass as in the NBS tables; weights of today have 8000 kg/m3, 7e-6 relative "
-                                             "apart; water at 20 degC: 8.322 lb"};
-        static constexpr input inputs[]{{"density", only{950, 1500}},
-                                        {"air_density", only{0, 2}, otherwise{conventional_air}},
-                                        {"weight_density", only{1000, 23000}, otherwise{8400.0}}};
+                                     .note =
+                                         "the default weights are old brass as in the NBS tables; weights of today have 8000 kg/m3, 7e-6 relative "
+                                         "apart; water at 20 degC: 8.322 lb"};
+        static constexpr input inputs[]{
+            {"density", only{950, 1500}}, {"air_density", only{0, 2}, otherwise{conventional_air}}, {"weight_density", only{1000, 23000}, otherwise{8400.0}}};
 
         template <class T>
         static constexpr T formula(T rho, T a, T weights) {

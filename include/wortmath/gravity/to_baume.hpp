@@ -38,9 +38,7 @@ struct to_baume_models {
 
     // The oldest of the rational scales.
     struct gerlach : model<struct gerlach, unit::baume(unit::gravity_15_15)> {
-        static constexpr facts about{.source = "Gerlach's scale, modulus 144.32 at 15/15",
-                                     .status = evidence::memory,
-                                     .use = "old German tables"};
+        static constexpr facts about{.source = "Gerlach's scale, modulus 144.32 at 15/15", .status = evidence::memory, .use = "old German tables"};
         static constexpr input inputs[]{{"gravity", validated{0.990, 1.35}, possible{0.95, 1.50}}};
 
         template <class T>

@@ -14,8 +14,9 @@ struct to_density_models {
                                      .status = evidence::derived,
                                      .use = "any gravity scale: say the temperature of its water, and air 0 for a scale in vacuum",
                                      .accuracy = "exact by definition",
-                                     .note = "the other water formulas shift the answer by up to 6e-6; a column headed kg/m3 that is 1000 times "
-                                             "SG 20/20 is 0.18 % high"};
+                                     .note =
+                                         "the other water formulas shift the answer by up to 6e-6; a column headed kg/m3 that is 1000 times "
+                                         "SG 20/20 is 0.18 % high"};
         static constexpr input inputs[]{{"gravity", validated{0.990, 1.35}, possible{0.95, 1.50}},
                                         {"water_temperature", validated{0, 100}, possible{-5, 105}, otherwise{20.0}},
                                         {"air_density", only{0, 2}, otherwise{conventional_air}}};

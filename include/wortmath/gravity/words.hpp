@@ -33,7 +33,7 @@ struct scale_facts {
     double air_density;         // kg/m3; 0: in vacuum
 };
 
-inline constexpr double conventional_air = 1.2;           // kg/m3, the convention of OIML
+inline constexpr double conventional_air = 1.2;               // kg/m3, the convention of OIML
 inline constexpr double sixty_fahrenheit = 15.0 + 5.0 / 9.0;  // degC, not 15.5
 
 constexpr scale_facts facts_of(word::gravity_scale name) noexcept {

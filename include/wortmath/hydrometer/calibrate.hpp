@@ -12,8 +12,9 @@ struct calibrate_models {
         static constexpr facts about{.source = "this project's own derivation: the error in water is taken off everywhere",
                                      .status = evidence::derived,
                                      .use = "when water is the only known liquid at hand",
-                                     .note = "read at the calibration temperature, or apply hydrometer.correct to every reading first; water must read 1.000 on "
-                                             "scales whose liquid and water temperatures are equal"};
+                                     .note =
+                                         "read at the calibration temperature, or apply hydrometer.correct to every reading first; water must read 1.000 on "
+                                         "scales whose liquid and water temperatures are equal"};
         static constexpr input inputs[]{{"gravity", only{0.980, 1.20}}, {"water_reading", only{0.980, 1.20}}};
 
         template <class T>
@@ -27,8 +28,9 @@ struct calibrate_models {
         static constexpr facts about{.source = "this project's own derivation: a straight line between readings in two known liquids",
                                      .status = evidence::derived,
                                      .use = "water, and sucrose weighed into water: 100 g and 900 g make 10 degP, 1.0400 on the scale 20/20",
-                                     .note = "read at the calibration temperature, or apply hydrometer.correct to every reading first; the known gravities "
-                                             "must be on the instrument's own scale"};
+                                     .note =
+                                         "read at the calibration temperature, or apply hydrometer.correct to every reading first; the known gravities "
+                                         "must be on the instrument's own scale"};
         static constexpr input inputs[]{{"gravity", only{0.980, 1.20}},
                                         {"low_reading", only{0.980, 1.20}},
                                         {"low_gravity", validated{0.990, 1.35}, possible{0.95, 1.50}},

@@ -22,18 +22,20 @@ struct correct_models {
 
     // The answer stays on the instrument's own scale; gravity.convert goes to another. Cool the sample first: that beats any
     // correction.
-    struct glass_and_liquid
-        : model<struct glass_and_liquid, unit::gravity(unit::gravity, unit::celsius, unit::celsius, optional_point<unit::celsius>, unit::density, unit::per_kelvin)> {
+    struct glass_and_liquid : model<struct glass_and_liquid, unit::gravity(unit::gravity, unit::celsius, unit::celsius, optional_point<unit::celsius>,
+                                                                           unit::density, unit::per_kelvin)> {
         static constexpr facts about{
             .source = "this project's own derivation: force balance on the float; glass constant of ISO 1768:1975",
             .status = evidence::derived,
             .use = "every hydrometer whose calibration temperature is known",
-            .accuracy = "the correction table of NBS Circular C440 within 0.031 degP at 10 to 30 degC, 0.054 at 5 to 60, 0.105 at 0; one kelvin of "
-                        "thermometer error is 0.24 points at 20, 0.33 at 30 and 0.54 at 60 degC",
-            .note = "a sample at 60 degC burns skin in seconds and a hot or cold one can break the glass: cool it to within 10 K of calibration, and give "
-                    "up wort or beer in which a hydrometer broke; the calibration temperature is printed on the stem, and 20 taken for 15 degC "
-                    "costs 1.1 points; above 60 degC the glass constant is extrapolated; alcohol makes beer expand more: 0.15 points too high at "
-                    "10 degC, 0.16 too low at 30, 0.4 at 40 for beer from 12 degP, so cool fermented samples"};
+            .accuracy =
+                "the correction table of NBS Circular C440 within 0.031 degP at 10 to 30 degC, 0.054 at 5 to 60, 0.105 at 0; one kelvin of "
+                "thermometer error is 0.24 points at 20, 0.33 at 30 and 0.54 at 60 degC",
+            .note =
+                "a sample at 60 degC burns skin in seconds and a hot or cold one can break the glass: cool it to within 10 K of calibration, and give "
+                "up wort or beer in which a hydrometer broke; the calibration temperature is printed on the stem, and 20 taken for 15 degC "
+                "costs 1.1 points; above 60 degC the glass constant is extrapolated; alcohol makes beer expand more: 0.15 points too high at "
+                "10 degC, 0.16 too low at 30, 0.4 at 40 for beer from 12 degP, so cool fermented samples"};
         static constexpr input inputs[]{{"gravity", validated{0.990, 1.35}, possible{0.97, 1.40}},
                                         {"sample_temperature", validated{0, 60}, possible{-5, 102}},
                                         {"calibration_temperature", validated{0, 60}, possible{-5, 102}, otherwise{20.0}},
@@ -73,13 +75,13 @@ struct correct_models {
 
     // The same cubic for an instrument of another temperature.
     struct lyons_difference : model<struct lyons_difference, unit::gravity(unit::gravity, unit::celsius, unit::celsius)> {
-        static constexpr facts about{.source = "this project's own derivation from the cubic of C. Lyons, Homebrew Digest 963, 7 September 1992",
-                                     .status = evidence::derived,
-                                     .use = "to compare: most trade tables do no better than this",
-                                     .accuracy = "against glass_and_liquid at 1.050 and 20 degC: 0.42 points high at 10 degC, 0.35 low at 30, 0.64 low at 50, 0.29 low at 100"};
-        static constexpr input inputs[]{{"gravity", validated{0.990, 1.35}, possible{0.95, 1.50}},
-                                        {"sample_temperature", only{0, 100}},
-                                        {"calibration_temperature", only{0, 100}}};
+        static constexpr facts about{
+            .source = "this project's own derivation from the cubic of C. Lyons, Homebrew Digest 963, 7 September 1992",
+            .status = evidence::derived,
+            .use = "to compare with glass_and_liquid",
+            .accuracy = "against glass_and_liquid at 1.050 and 20 degC: 0.42 points high at 10 degC, 0.35 low at 30, 0.64 low at 50, 0.29 low at 100"};
+        static constexpr input inputs[]{
+            {"gravity", validated{0.990, 1.35}, possible{0.95, 1.50}}, {"sample_temperature", only{0, 100}}, {"calibration_temperature", only{0, 100}}};
 
         template <class T>
         static constexpr T formula(T S, T t, T t_cal) {
@@ -103,11 +105,13 @@ struct correct_models {
 
     // The gravity is multiplied, as with a change of volume: the water's, without sugar and glass.
     struct ratio_cubic : model<struct ratio_cubic, unit::gravity(unit::gravity, unit::celsius, unit::celsius)> {
-        static constexpr facts about{.source = "author unknown",
-                                     .status = evidence::secondary,
-                                     .use = "to repeat older work",
-                                     .accuracy = "the water ratio to 60 degF within 1.7e-4; against glass_and_liquid at 1.050 and 20 degC: 0.36 points high at 10 degC, 0.26 "
-                                                 "low at 35, 0.23 high at 60, 1.9 high at 100"};
+        static constexpr facts about{
+            .source = "author unknown",
+            .status = evidence::secondary,
+            .use = "to repeat older work",
+            .accuracy =
+                "the water ratio to 60 degF within 1.7e-4; against glass_and_liquid at 1.050 and 20 degC: 0.36 points high at 10 degC, 0.26 "
+                "low at 35, 0.23 high at 60, 1.9 high at 100"};
         static constexpr input inputs[]{{"gravity", validated{0.990, 1.35}, possible{0.95, 1.50}},
                                         {"sample_temperature", validated{0, 60}, possible{0, 100}},
                                         {"calibration_temperature", validated{0, 60}, possible{0, 100}}};
@@ -130,9 +134,8 @@ struct correct_models {
                                      .use = "to check a printed table of corrections",
                                      .accuracy = "a trade table for 15 degC within 8e-5",
                                      .note = "neither sugar nor glass; one printing of the table lost the minus signs below 15 degC"};
-        static constexpr input inputs[]{{"gravity", validated{0.990, 1.35}, possible{0.95, 1.50}},
-                                        {"sample_temperature", only{0, 100}},
-                                        {"calibration_temperature", only{0, 100}}};
+        static constexpr input inputs[]{
+            {"gravity", validated{0.990, 1.35}, possible{0.95, 1.50}}, {"sample_temperature", only{0, 100}}, {"calibration_temperature", only{0, 100}}};
 
         template <class T>
         static constexpr T formula(T S, T t, T t_cal) {

@@ -14,9 +14,10 @@ struct correct_plato_models {
             .status = evidence::derived,
             .use = "every saccharometer whose calibration temperature is known",
             .accuracy = "the correction table of NBS Circular C440 within 0.031 degP at 10 to 30 degC, 0.054 at 5 to 60, 0.105 at 0",
-            .note = "a sample at 60 degC burns skin in seconds and a hot or cold one can break the glass: cool it to within 10 K of calibration, and give "
-                    "up wort or beer in which an instrument broke; above 60 degC the glass constant is extrapolated; fermented samples expand more "
-                    "than this knows: cool them"};
+            .note =
+                "a sample at 60 degC burns skin in seconds and a hot or cold one can break the glass: cool it to within 10 K of calibration, and give "
+                "up wort or beer in which an instrument broke; above 60 degC the glass constant is extrapolated; fermented samples expand more "
+                "than this knows: cool them"};
         static constexpr input inputs[]{{"extract", validated{-2.5, 70}, possible{-8, 80}},
                                         {"sample_temperature", validated{0, 60}, possible{-5, 102}},
                                         {"calibration_temperature", validated{0, 60}, possible{-5, 102}, otherwise{20.0}},

@@ -10,14 +10,16 @@ struct surface_tension_shift_models {
 
     // indicated density = true density times (1 + shift)
     struct force_balance : model<struct force_balance, unit::ratio(unit::millimetres, unit::grams, unit::newtons_per_kilometre)> {
-        static constexpr facts about{.source = "this project's own derivation: the meniscus pulls on the stem",
-                                     .status = evidence::derived,
-                                     .use = "to judge an instrument that was calibrated in another liquid",
-                                     .accuracy = "the best calibrated hydrometers reach 100 ppm, in use 370 ppm or more (NIST, 2008)",
-                                     .note = "the mass is that of the instrument, the change is the liquid's tension minus that of the calibration liquid: a negative "
-                                             "change lets it float higher and read high; beer has 43 to 47 mN/m, wort 40 to 50, sucrose solution 73 to 76 "
-                                             "(from memory), so brewing instruments are calibrated in wort or beer; the maker's leaflet says where on the "
-                                             "meniscus to read"};
+        static constexpr facts about{
+            .source = "this project's own derivation: the meniscus pulls on the stem",
+            .status = evidence::derived,
+            .use = "to judge an instrument that was calibrated in another liquid",
+            .accuracy = "the best calibrated hydrometers reach 100 ppm, in use 370 ppm or more (NIST, 2008)",
+            .note =
+                "the mass is that of the instrument, the change is the liquid's tension minus that of the calibration liquid: a negative "
+                "change lets it float higher and read high; beer has 43 to 47 mN/m, wort 40 to 50, sucrose solution 73 to 76 "
+                "(from memory), so brewing instruments are calibrated in wort or beer; the maker's leaflet says where on the "
+                "meniscus to read"};
         static constexpr input inputs[]{{"stem_diameter"}, {"mass", only{above(0), no_limit}}, {"surface_tension_change"}};
 
         template <class T>

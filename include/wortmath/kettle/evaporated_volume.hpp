@@ -11,8 +11,9 @@ struct evaporated_volume_models {
     struct percent_of_start : model<struct percent_of_start, unit::litres(unit::litres, unit::per_hour, unit::hours)> {
         static constexpr facts about{.source = "common practice, no source; from memory",
                                      .status = evidence::memory,
-                                     .accuracy = "published shares: more than 0.10 per hour (traditional direct-fired copper), about 0.14 (small kettles), 0.04 to "
-                                                 "0.10 (modern plant, from memory)",
+                                     .accuracy =
+                                         "published shares: more than 0.10 per hour (traditional direct-fired copper), about 0.14 (small "
+                                         "kettles), 0.04 to 0.10 (modern plant, from memory)",
                                      .note = "a share of the starting volume per hour: 0.10, not 10. It cannot be carried to another batch size"};
         static constexpr input inputs[]{{"volume"}, {"boil_off"}, {"hours"}};
         static constexpr const char* refusal = "more would boil off than there is; boil_off is a share of the start per hour (0.10, not 10)";

@@ -8,8 +8,8 @@ struct heating_time_models {
     static constexpr const char* question = "How long does it take to heat the kettle?";
 
     // All losses are in the efficiency.
-    struct lossless : model<struct lossless, unit::minutes(unit::grams, unit::kilojoules_per_kilogram_kelvin, unit::celsius, unit::celsius,
-                                                           unit::kilowatts, unit::fraction, unit::kilojoules_per_kelvin)> {
+    struct lossless : model<struct lossless, unit::minutes(unit::grams, unit::kilojoules_per_kilogram_kelvin, unit::celsius, unit::celsius, unit::kilowatts,
+                                                           unit::fraction, unit::kilojoules_per_kelvin)> {
         static constexpr facts about{.source = "heat balance of the kettle",
                                      .status = evidence::derived,
                                      .use = "the usual estimate, with one efficiency for the whole heating",
@@ -31,8 +31,9 @@ struct heating_time_models {
     } lossless;
 
     // A kettle that loses heat to its surroundings all the while.
-    struct newton_loss : model<struct newton_loss, unit::minutes(unit::grams, unit::kilojoules_per_kilogram_kelvin, unit::celsius, unit::celsius, unit::kilowatts,
-                                                                 unit::kilowatts_per_kelvin, unit::fraction, unit::kilojoules_per_kelvin, unit::celsius)> {
+    struct newton_loss
+        : model<struct newton_loss, unit::minutes(unit::grams, unit::kilojoules_per_kilogram_kelvin, unit::celsius, unit::celsius, unit::kilowatts,
+                                                  unit::kilowatts_per_kelvin, unit::fraction, unit::kilojoules_per_kelvin, unit::celsius)> {
         static constexpr facts about{.source = "heat balance of the kettle with a loss in proportion to the temperature above the surroundings",
                                      .status = evidence::derived,
                                      .use = "a weak burner or a bare kettle, once the loss has been measured",

@@ -13,8 +13,9 @@ struct acid_demand_models {
             .source = "charge balance of closed carbonate water with the constants of Plummer and Busenberg 1982 and Harned and Owen 1958",
             .status = evidence::derived,
             .accuracy = "at pH 5.4 it is 0.876 (from pH 7.0) to 0.897 (from 8.3) of the reported alkalinity at 25 degC: the trade's 0.90",
-            .note = "where CO2 escapes the demand is higher, towards the whole alkalinity. Negative (a base is needed) where the target lies above the pH of the "
-                    "water. Zero ionic strength"};
+            .note =
+                "where CO2 escapes the demand is higher, towards the whole alkalinity. Negative (a base is needed) where the target lies above "
+                "the pH of the water. Zero ionic strength"};
         static constexpr input inputs[]{{"alkalinity", validated{0, 10}, possible{0, 100}},
                                         {"ph", validated{4.3, 9}},
                                         {"target_ph", validated{4.3, 9}},

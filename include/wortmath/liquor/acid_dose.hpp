@@ -15,9 +15,10 @@ struct acid_dose_models {
             .source = "liquor.acid_demand.closed over liquor.acid_strength.density at the target pH",
             .status = evidence::derived,
             .accuracy = "that of the water report; where CO2 escapes more is needed",
-            .note = "show it in mL: add half, stir, measure, then the rest. Food-grade acid only. A density typed in g/mL would make the dose a "
-                    "thousand times too large: below 500 kg/m3 it is always refused. Add acid to water, never water to acid, with eye and hand protection; never "
-                    "bring acid together with a chlorine product"};
+            .note =
+                "show it in mL: add half, stir, measure, then the rest. Food-grade acid only. A density typed in g/mL would make the dose a "
+                "thousand times too large: below 500 kg/m3 it is always refused. Add acid to water, never water to acid, with eye and hand "
+                "protection; never bring acid together with a chlorine product"};
         static constexpr input inputs[]{{"volume"},
                                         {"alkalinity", validated{0, 10}, possible{0, 100}},
                                         {"ph", validated{4.3, 9}},

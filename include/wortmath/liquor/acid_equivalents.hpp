@@ -9,8 +9,9 @@ struct acid_equivalents_models {
 
     struct dissociation : model<struct dissociation, unit::equivalents_per_mole(word::acid, unit::ph)> {
         static constexpr facts about{
-            .source = "species ratios with pK at 25 degC and zero ionic strength: phosphoric and citric NIST critical constants as in the PHREEQC data base "
-                      "minteq.v4, lactic 3.86 read, hydrochloric and sulphuric from memory",
+            .source =
+                "species ratios with pK at 25 degC and zero ionic strength: phosphoric and citric NIST critical constants as in the PHREEQC data base "
+                "minteq.v4, lactic 3.86 read, hydrochloric and sulphuric from memory",
             .status = evidence::derived,
             .accuracy = "published for 88 % lactic acid: 0.972 at pH 5.4, reproduced"};
         static constexpr input inputs[]{{"acid"}, {"ph"}};

@@ -24,7 +24,9 @@ struct alkalinity_models {
 
     // From total carbonate and pH: what a blend needs.
     struct carbonate : model<struct carbonate, unit::milliequivalents_per_litre(unit::millimoles_per_litre, unit::ph, unit::celsius)> {
-        static constexpr facts about{.source = "charge balance of closed carbonate water with the constants of Plummer and Busenberg 1982 and Harned and Owen 1958",
+        static constexpr facts about{.source =
+                                         "charge balance of closed carbonate water with the constants of Plummer and Busenberg 1982 and Harned "
+                                         "and Owen 1958",
                                      .status = evidence::derived,
                                      .use = "water whose total carbonate and pH are known",
                                      .note = "counted from the level of CO2 in water, not from the end point of a titration. Zero ionic strength"};

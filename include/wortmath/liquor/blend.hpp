@@ -11,8 +11,10 @@ struct blend_models {
         static constexpr facts about{.source = "mass balance",
                                      .status = evidence::derived,
                                      .accuracy = "exact",
-                                     .note = "for any concentration, for alkalinity in mEq/L and for total carbonate, never for pH: blend total carbonate and alkalinity, "
-                                             "then take liquor.ph.carbonate (a true 7.195 where the mean of the pH says 7.900)"};
+                                     .note =
+                                         "for any concentration, for alkalinity in mEq/L and for total carbonate, never for pH: blend total "
+                                         "carbonate and alkalinity, then take liquor.ph.carbonate (a true 7.195 where the mean of the pH says "
+                                         "7.900)"};
         static constexpr input inputs[]{{"concentrations"}, {"volumes"}};
         static constexpr const char* refusal = "there is nothing to blend: give at least one water with a volume above 0 L";
 

@@ -16,8 +16,8 @@ struct carbonate_system {
     }
 
     // H, K1 and K2 enter only as H/K1 and K2/H.
-    constexpr T first(T ph) const { return power(10.0, pk1 - ph); }    // CO2 per HCO3
-    constexpr T second(T ph) const { return power(10.0, ph - pk2); }   // CO3 per HCO3
+    constexpr T first(T ph) const { return power(10.0, pk1 - ph); }   // CO2 per HCO3
+    constexpr T second(T ph) const { return power(10.0, ph - pk2); }  // CO3 per HCO3
 
     // phi = HCO3 + 2 CO3 as shares: the mean charge of the carbonate.
     constexpr T charge(T ph) const {

@@ -8,7 +8,9 @@ struct equivalents_from_clark_degrees_models {
     static constexpr const char* question = "How many mEq/L of hardness or alkalinity are these Clark degrees?";
 
     struct exact : model<struct exact, unit::milliequivalents_per_litre(unit::clark_degrees)> {
-        static constexpr facts about{.source = hardness_source, .status = evidence::derived, .accuracy = "exact",
+        static constexpr facts about{.source = hardness_source,
+                                     .status = evidence::derived,
+                                     .accuracy = "exact",
                                      .note = "one Clark degree is one grain of CaCO3 per imperial gallon: 14.253768 ppm as CaCO3"};
         static constexpr input inputs[]{{"clark_degrees", only{-no_limit, no_limit}}};
 

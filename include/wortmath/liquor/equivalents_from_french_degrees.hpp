@@ -8,8 +8,8 @@ struct equivalents_from_french_degrees_models {
     static constexpr const char* question = "How many mEq/L of hardness or alkalinity are these French degrees?";
 
     struct exact : model<struct exact, unit::milliequivalents_per_litre(unit::french_degrees)> {
-        static constexpr facts about{.source = hardness_source, .status = evidence::derived, .accuracy = "exact",
-                                     .note = "one French degree is 10 mg CaCO3 per litre: 10 ppm as CaCO3"};
+        static constexpr facts about{
+            .source = hardness_source, .status = evidence::derived, .accuracy = "exact", .note = "one French degree is 10 mg CaCO3 per litre: 10 ppm as CaCO3"};
         static constexpr input inputs[]{{"french_degrees", only{-no_limit, no_limit}}};
 
         template <class T>

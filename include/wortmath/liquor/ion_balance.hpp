@@ -14,15 +14,17 @@ struct ion_balance_models {
         static constexpr const char* names[]{"cations", "anions", "difference"};
     };
 
-    struct relative : model<struct relative, sums(unit::milligrams_per_litre, unit::milligrams_per_litre, unit::milligrams_per_litre, unit::milligrams_per_litre,
-                                                  unit::milligrams_per_litre, unit::milligrams_per_litre, unit::milligrams_per_litre)> {
+    struct relative
+        : model<struct relative, sums(unit::milligrams_per_litre, unit::milligrams_per_litre, unit::milligrams_per_litre, unit::milligrams_per_litre,
+                                      unit::milligrams_per_litre, unit::milligrams_per_litre, unit::milligrams_per_litre)> {
         static constexpr facts about{
             .source = "charge balance with the abridged atomic weights of IUPAC",
             .status = evidence::derived,
-            .note = "difference is (cations - anions) relative to their mean, not a number where both are 0. Common practice, no source: be warned above 0.05, do not "
-                    "trust the report above 0.10. It catches most typing mistakes and sulphate reported as S (x 2.996)"};
-        static constexpr input inputs[]{{"calcium", validated{0, 500}},   {"magnesium", validated{0, 500}}, {"sodium", validated{0, 500}},
-                                        {"potassium", validated{0, 500}}, {"sulphate", validated{0, 500}},  {"chloride", validated{0, 500}},
+            .note =
+                "difference is (cations - anions) relative to their mean, not a number where both are 0. Common practice, no source: be warned "
+                "above 0.05, do not trust the report above 0.10. It catches most typing mistakes and sulphate reported as S (x 2.996)"};
+        static constexpr input inputs[]{{"calcium", validated{0, 500}},    {"magnesium", validated{0, 500}}, {"sodium", validated{0, 500}},
+                                        {"potassium", validated{0, 500}},  {"sulphate", validated{0, 500}},  {"chloride", validated{0, 500}},
                                         {"bicarbonate", validated{0, 500}}};
 
         template <class T>

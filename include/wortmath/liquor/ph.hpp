@@ -9,12 +9,15 @@ struct ph_models {
 
     // The way to the pH of a blend: blend carbonate and alkalinity, never pH.
     struct carbonate : model<struct carbonate, unit::ph(unit::millimoles_per_litre, unit::milliequivalents_per_litre, unit::celsius)> {
-        static constexpr facts about{.source = "charge balance of closed carbonate water with the constants of Plummer and Busenberg 1982 and Harned and Owen 1958",
+        static constexpr facts about{.source =
+                                         "charge balance of closed carbonate water with the constants of Plummer and Busenberg 1982 and Harned "
+                                         "and Owen 1958",
                                      .status = evidence::derived,
-                                     .note = "the alkalinity is counted from the level of CO2 in water: liquor.alkalinity.carbonate gives it. Zero ionic strength"};
-        static constexpr input inputs[]{{"total_carbonate"},
-                                        {"alkalinity", validated{0, 10}, possible{0, 100}},
-                                        {"temperature", validated{0, 60}, otherwise{25.0}}};
+                                     .note =
+                                         "the alkalinity is counted from the level of CO2 in water: liquor.alkalinity.carbonate gives it. Zero "
+                                         "ionic strength"};
+        static constexpr input inputs[]{
+            {"total_carbonate"}, {"alkalinity", validated{0, 10}, possible{0, 100}}, {"temperature", validated{0, 60}, otherwise{25.0}}};
 
         // The balance rises with pH everywhere; steps of one unit at most keep Newton's method on the way.
         template <class T>

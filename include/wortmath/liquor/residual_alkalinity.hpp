@@ -13,8 +13,9 @@ struct residual_alkalinity_models {
         static constexpr facts about{
             .source = "P. Kolbach 1953; MEBAK W-030.01.900 (scope read; the formula in several copies)",
             .status = evidence::secondary,
-            .note = "holds in equivalents only. The commonest mistake applies 3.5 and 7 to mg/L of the ion: 200 ppm alkalinity, 100 mg/L calcium and 20 mg/L "
-                    "magnesium give 116.9 ppm, the mistake 168.6. Magnesium is added, not subtracted, inside the bracket"};
+            .note =
+                "holds in equivalents only. The commonest mistake applies 3.5 and 7 to mg/L of the ion: 200 ppm alkalinity, 100 mg/L calcium and 20 mg/L "
+                "magnesium give 116.9 ppm, the mistake 168.6. Magnesium is added, not subtracted, inside the bracket"};
         static constexpr input inputs[]{{"alkalinity", validated{0, 10}, possible{0, 100}}, {"calcium", validated{0, 500}}, {"magnesium", validated{0, 500}}};
 
         template <class T>

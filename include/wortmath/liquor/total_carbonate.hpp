@@ -8,12 +8,15 @@ struct total_carbonate_models {
     static constexpr const char* question = "How much carbonate, in all its forms, does a water hold?";
 
     // The alkalinity of a water report: what the titration to an end point takes.
-    struct titration
-        : model<struct titration, unit::millimoles_per_litre(unit::milliequivalents_per_litre, unit::ph, unit::celsius, unit::ph)> {
-        static constexpr facts about{.source = "charge balance of closed carbonate water with the constants of Plummer and Busenberg 1982 and Harned and Owen 1958",
+    struct titration : model<struct titration, unit::millimoles_per_litre(unit::milliequivalents_per_litre, unit::ph, unit::celsius, unit::ph)> {
+        static constexpr facts about{.source =
+                                         "charge balance of closed carbonate water with the constants of Plummer and Busenberg 1982 and Harned "
+                                         "and Owen 1958",
                                      .status = evidence::derived,
                                      .use = "the alkalinity of a water report",
-                                     .note = "a result below 0 counts as 0: a water reported with no alkalinity holds less than the titration sees. Zero ionic strength"};
+                                     .note =
+                                         "a result below 0 counts as 0: a water reported with no alkalinity holds less than the titration sees. "
+                                         "Zero ionic strength"};
         static constexpr input inputs[]{{"alkalinity", validated{0, 10}, possible{0, 100}},
                                         {"ph", validated{4.3, 9}},
                                         {"temperature", validated{0, 60}, otherwise{25.0}},
@@ -31,13 +34,14 @@ struct total_carbonate_models {
 
     // Alkalinity above the level of CO2 in water, as a Gran plot gives it.
     struct equilibrium : model<struct equilibrium, unit::millimoles_per_litre(unit::milliequivalents_per_litre, unit::ph, unit::celsius)> {
-        static constexpr facts about{.source = "charge balance of closed carbonate water with the constants of Plummer and Busenberg 1982 and Harned and Owen 1958",
+        static constexpr facts about{.source =
+                                         "charge balance of closed carbonate water with the constants of Plummer and Busenberg 1982 and Harned "
+                                         "and Owen 1958",
                                      .status = evidence::derived,
                                      .use = "an alkalinity counted from the level of CO2 (Gran), as liquor.alkalinity.carbonate gives it",
                                      .note = "a result below 0 counts as 0. Zero ionic strength"};
-        static constexpr input inputs[]{{"alkalinity", validated{0, 10}, possible{0, 100}},
-                                        {"ph", validated{4.3, 9}},
-                                        {"temperature", validated{0, 60}, otherwise{25.0}}};
+        static constexpr input inputs[]{
+            {"alkalinity", validated{0, 10}, possible{0, 100}}, {"ph", validated{4.3, 9}}, {"temperature", validated{0, 60}, otherwise{25.0}}};
 
         template <class T>
         static constexpr T formula(T alkalinity, T ph, T t) {

@@ -8,8 +8,18 @@ namespace wortmath {
 
 namespace word {
 enum class salt {
-    calcium_sulphate_dihydrate, calcium_sulphate_anhydrous, calcium_chloride_dihydrate, calcium_chloride_anhydrous, magnesium_sulphate_heptahydrate,
-    magnesium_chloride_hexahydrate, sodium_bicarbonate, sodium_carbonate_anhydrous, calcium_carbonate, calcium_hydroxide, sodium_chloride, potassium_chloride,
+    calcium_sulphate_dihydrate,
+    calcium_sulphate_anhydrous,
+    calcium_chloride_dihydrate,
+    calcium_chloride_anhydrous,
+    magnesium_sulphate_heptahydrate,
+    magnesium_chloride_hexahydrate,
+    sodium_bicarbonate,
+    sodium_carbonate_anhydrous,
+    calcium_carbonate,
+    calcium_hydroxide,
+    sodium_chloride,
+    potassium_chloride,
     sodium_hydroxide
 };
 enum class ion { calcium, magnesium, sodium, potassium, sulphate, chloride, bicarbonate, carbonate, hydroxide };
@@ -19,10 +29,18 @@ enum class acid { lactic, phosphoric, citric, hydrochloric, sulphuric };
 
 template <>
 struct spelled<word::salt> {
-    static constexpr const char* names[]{"calcium_sulphate_dihydrate", "calcium_sulphate_anhydrous",      "calcium_chloride_dihydrate",
-                                         "calcium_chloride_anhydrous", "magnesium_sulphate_heptahydrate", "magnesium_chloride_hexahydrate",
-                                         "sodium_bicarbonate",         "sodium_carbonate_anhydrous",      "calcium_carbonate",
-                                         "calcium_hydroxide",          "sodium_chloride",                 "potassium_chloride",
+    static constexpr const char* names[]{"calcium_sulphate_dihydrate",
+                                         "calcium_sulphate_anhydrous",
+                                         "calcium_chloride_dihydrate",
+                                         "calcium_chloride_anhydrous",
+                                         "magnesium_sulphate_heptahydrate",
+                                         "magnesium_chloride_hexahydrate",
+                                         "sodium_bicarbonate",
+                                         "sodium_carbonate_anhydrous",
+                                         "calcium_carbonate",
+                                         "calcium_hydroxide",
+                                         "sodium_chloride",
+                                         "potassium_chloride",
                                          "sodium_hydroxide"};
 };
 template <>
@@ -45,8 +63,10 @@ struct salt_composition {
     double waters;   // of crystallisation
 };
 
-inline constexpr double ion_masses[]{element::Ca, element::Mg, element::Na, element::K, sulphate_mass, element::Cl, bicarbonate_mass, carbonate_mass, hydroxide_mass};
+inline constexpr double ion_masses[]{element::Ca, element::Mg,      element::Na,    element::K,    sulphate_mass,
+                                     element::Cl, bicarbonate_mass, carbonate_mass, hydroxide_mass};
 
+// clang-format off
 //                                             Ca Mg Na K SO4 Cl HCO3 CO3 OH  water
 inline constexpr salt_composition salts[]{{{1, 0, 0, 0, 1, 0, 0, 0, 0}, 2},   // calcium sulphate dihydrate
                                           {{1, 0, 0, 0, 1, 0, 0, 0, 0}, 0},   // calcium sulphate
@@ -61,6 +81,7 @@ inline constexpr salt_composition salts[]{{{1, 0, 0, 0, 1, 0, 0, 0, 0}, 2},   //
                                           {{0, 0, 1, 0, 0, 1, 0, 0, 0}, 0},   // sodium chloride
                                           {{0, 0, 0, 1, 0, 1, 0, 0, 0}, 0},   // potassium chloride
                                           {{0, 0, 1, 0, 0, 0, 0, 0, 1}, 0}};  // sodium hydroxide
+// clang-format on
 
 // The mass of an ion in a gram of a salt.
 constexpr double mass_fraction_in(word::salt s, word::ion i) noexcept {
@@ -81,10 +102,10 @@ struct acid_constants {
 
 // Phosphoric and citric: NIST critical constants as in the PHREEQC data base minteq.v4; lactic read; hydrochloric and sulphuric from memory.
 inline constexpr acid_constants acids[]{{3.0 * element::C + 6.0 * element::H + 3.0 * element::O, 1, {3.86}},                 // C3H6O3 90.078
-                                        {3.0 * element::H + element::P + 4.0 * element::O, 3, {2.148, 7.198, 12.375}},        // H3PO4 97.994
-                                        {6.0 * element::C + 8.0 * element::H + 7.0 * element::O, 3, {3.128, 4.761, 6.396}},   // C6H8O7 192.123
-                                        {element::H + element::Cl, 1, {-7.0}},                                                // HCl 36.458
-                                        {2.0 * element::H + element::S + 4.0 * element::O, 2, {-3.0, 1.99}}};                 // H2SO4 98.072
+                                        {3.0 * element::H + element::P + 4.0 * element::O, 3, {2.148, 7.198, 12.375}},       // H3PO4 97.994
+                                        {6.0 * element::C + 8.0 * element::H + 7.0 * element::O, 3, {3.128, 4.761, 6.396}},  // C6H8O7 192.123
+                                        {element::H + element::Cl, 1, {-7.0}},                                               // HCl 36.458
+                                        {2.0 * element::H + element::S + 4.0 * element::O, 2, {-3.0, 1.99}}};                // H2SO4 98.072
 
 }  // namespace liquor
 }  // namespace wortmath

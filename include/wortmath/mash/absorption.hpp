@@ -31,10 +31,8 @@ struct absorption_models {
             .use = "spent grain whose moisture is known: lauter tun 0.75, combined mash and lauter tun 0.80, mash filter 0.65",
             .accuracy = "printed: 100 to 130 kg wet spent grain of 75 to 80 % water from 100 kg grist, or 0.75 to 1.04 kg/kg",
             .note = "counts the dissolved extract in the held liquid with the water"};
-        static constexpr input inputs[]{{"grist_mass"},
-                                        {"moisture", validated{0, 0.08}, possible{0, 0.20}},
-                                        {"extract_mass"},
-                                        {"spent_moisture", only{0, below(1)}, otherwise{0.78}}};
+        static constexpr input inputs[]{
+            {"grist_mass"}, {"moisture", validated{0, 0.08}, possible{0, 0.20}}, {"extract_mass"}, {"spent_moisture", only{0, below(1)}, otherwise{0.78}}};
         static constexpr const char* refusal = "more extract than the dry grist weighs: check the masses of grist and extract";
 
         template <class T>

@@ -12,8 +12,9 @@ struct decoction_models {
         static constexpr facts about{.source = "brewing course sheets",
                                      .status = evidence::secondary,
                                      .use = "a decoction as thick as the mash it is taken from",
-                                     .note = "`temperature` is that of the rest when the decoction returns; evaporation during its boil is not in it. The "
-                                             "boiling temperature is the local one"};
+                                     .note =
+                                         "`temperature` is that of the rest when the decoction returns; evaporation during its boil is not in it. The "
+                                         "boiling temperature is the local one"};
         static constexpr input inputs[]{{"mash_mass"},
                                         {"temperature", validated{0, 100}},
                                         {"target_temperature", validated{0, 100}},
@@ -28,13 +29,14 @@ struct decoction_models {
     } equal_heat;
 
     // A thick decoction carries less heat per kilogram than the mash.
-    struct heat_capacity : model<struct heat_capacity, unit::grams(unit::kilojoules_per_kelvin, unit::kilojoules_per_kilogram_kelvin, unit::celsius,
-                                                                   unit::celsius, unit::celsius)> {
+    struct heat_capacity : model<struct heat_capacity,
+                                 unit::grams(unit::kilojoules_per_kelvin, unit::kilojoules_per_kilogram_kelvin, unit::celsius, unit::celsius, unit::celsius)> {
         static constexpr facts about{.source = "first law with the heat capacity of mash and tun and the specific heat of the decoction",
                                      .status = evidence::derived,
                                      .use = "a decoction thicker or thinner than the mash, or a tun that takes up heat",
-                                     .note = "`temperature` is that of the rest when the decoction returns; evaporation during its boil is not in it. The "
-                                             "boiling temperature is the local one"};
+                                     .note =
+                                         "`temperature` is that of the rest when the decoction returns; evaporation during its boil is not in it. The "
+                                         "boiling temperature is the local one"};
         static constexpr input inputs[]{{"mash_heat_capacity"},
                                         {"decoction_specific_heat", validated{3.0, 4.25}, possible{above(0), no_limit}},
                                         {"temperature", validated{0, 100}},

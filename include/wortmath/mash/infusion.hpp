@@ -8,8 +8,8 @@ struct infusion_models {
     static constexpr const char* question = "How much hot water takes the mash to its next rest?";
 
     // The full balance, in mass.
-    struct enthalpy : model<struct enthalpy, unit::grams(unit::grams, unit::grams, unit::celsius, unit::celsius, unit::celsius, unit::ratio,
-                                                         unit::kilojoules_per_kelvin)> {
+    struct enthalpy
+        : model<struct enthalpy, unit::grams(unit::grams, unit::grams, unit::celsius, unit::celsius, unit::celsius, unit::ratio, unit::kilojoules_per_kelvin)> {
         static constexpr facts about{.source = "first law",
                                      .status = evidence::derived,
                                      .use = "water by mass, with or without the heat that the tun takes up",
@@ -21,8 +21,7 @@ struct infusion_models {
                                         {"infusion_temperature", validated{0, 100}},
                                         {"malt_heat", validated{0.35, 0.45}, possible{above(0), no_limit}, otherwise{0.40}},
                                         {"tun_heat_capacity", otherwise{0.0}}};
-        static constexpr const char* refusal =
-            "the target must lie between the mash and the water: water cannot heat a mash beyond its own temperature";
+        static constexpr const char* refusal = "the target must lie between the mash and the water: water cannot heat a mash beyond its own temperature";
 
         template <class T>
         static constexpr T formula(T G, T W, T T1, T T2, T Ti, T S, T C_tun) {
@@ -43,8 +42,7 @@ struct infusion_models {
                                         {"temperature", validated{0, 100}},
                                         {"target_temperature", validated{0, 100}},
                                         {"infusion_temperature", validated{0, 100}}};
-        static constexpr const char* refusal =
-            "the target must lie between the mash and the water: water cannot heat a mash beyond its own temperature";
+        static constexpr const char* refusal = "the target must lie between the mash and the water: water cannot heat a mash beyond its own temperature";
 
         template <class T>
         static constexpr T formula(T G, T W, T T1, T T2, T Ti) {

@@ -11,8 +11,9 @@ struct initial_temperature_models {
     struct pauls_whites : model<struct pauls_whites, unit::celsius(unit::litres_per_kilogram, unit::celsius, unit::celsius, unit::fraction)> {
         static constexpr facts about{.source = "heat balance with the malt heat and slaking rise of the Pauls and Whites Brewing Room Book 1984/85",
                                      .status = evidence::derived,
-                                     .note = "the printed equation was not legible: its list of variables and the first law give this form. Litres count as "
-                                             "kilograms, as in the book"};
+                                     .note =
+                                         "the printed equation was not legible: its list of variables and the first law give this form. Litres count as "
+                                         "kilograms, as in the book"};
         static constexpr input inputs[]{{"mash_ratio", validated{2.4, 2.9}, possible{above(0), no_limit}},
                                         {"grain_temperature", validated{0, 100}},
                                         {"liquor_temperature", validated{0, 100}},

@@ -14,8 +14,9 @@ struct slaking_heat_models {
         static constexpr facts about{
             .source = "the rise and the malt heat of the Pauls and Whites table, at the book's 2.5 barrels per quarter",
             .status = evidence::derived,
-            .note = "2.5 barrels per quarter are 36 imperial gallons x 2.5 to 336 lb, or 2.685 L/kg, and not a mass ratio of 2.5, which would cost 0.6 degF; "
-                    "assumes that the printed correction was meant for that mash"};
+            .note =
+                "2.5 barrels per quarter are 36 imperial gallons x 2.5 to 336 lb, or 2.685 L/kg, and not a mass ratio of 2.5, which would cost 0.6 degF; "
+                "assumes that the printed correction was meant for that mash"};
         static constexpr input inputs[]{{"moisture", validated{0, 0.08}, possible{0, 0.20}}};
 
         template <class T>

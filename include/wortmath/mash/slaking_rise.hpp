@@ -12,8 +12,9 @@ struct slaking_rise_models {
             .source = "Pauls and Whites Brewing Room Book 1984/85, as reprinted by Murphy and Son, Appendix 4",
             .status = evidence::secondary,
             .accuracy = "printed to 0.1 K, 0.5 K where whole numbers stand",
-            .note = "linear between the printed moistures; for the book's own mash of 2.5 barrels per quarter (2.685 L/kg). Its Fahrenheit column was rounded "
-                    "apart: 0 % prints 5.5 for 5.4 degF, 4 % prints 3 for 2.7 degF; the Celsius column is used"};
+            .note =
+                "linear between the printed moistures; for the book's own mash of 2.5 barrels per quarter (2.685 L/kg). Its Fahrenheit column "
+                "was rounded apart: 0 % prints 5.5 for 5.4 degF, 4 % prints 3 for 2.7 degF; the Celsius column is used"};
         static constexpr input inputs[]{{"moisture", validated{0, 0.08}, possible{0, 0.20}}};
 
         template <class T>

@@ -16,13 +16,15 @@ struct strike_models {
     struct enthalpy : model<struct enthalpy, unit::celsius(unit::ratio, unit::celsius, unit::celsius, unit::ratio, unit::kilojoules_per_kilogram,
                                                            unit::kilojoules_per_kilogram_kelvin, unit::celsius)> {
         static constexpr facts about{
-            .source = "first law; R. Barth, MBAA Technical Quarterly 61(1) 2024, derives the same kind of exact balance with enthalpy of hydration "
-                      "(abstract read)",
+            .source =
+                "first law; R. Barth, MBAA Technical Quarterly 61(1) 2024, derives the same kind of exact balance with enthalpy of hydration "
+                "(abstract read)",
             .status = evidence::derived,
             .use = "any mash or steep: water by mass, with or without slaking heat and a cold tun",
-            .note = "slaking heat and tun are 0 by default on purpose: in small tuns the rise from wetting (1 to 1.5 K) and the heat taken by tun and "
-                    "air are of one size and opposite sign, so give both or neither; mash.slaking_heat supplies the first. Water measured hot by "
-                    "volume is 2 to 3 % lighter. An answer above the boiling point means: mash too thick or tun too cold for one infusion"};
+            .note =
+                "slaking heat and tun are 0 by default on purpose: in small tuns the rise from wetting (1 to 1.5 K) and the heat taken by tun and "
+                "air are of one size and opposite sign, so give both or neither; mash.slaking_heat supplies the first. Water measured hot by "
+                "volume is 2 to 3 % lighter. An answer above the boiling point means: mash too thick or tun too cold for one infusion"};
         static constexpr input inputs[]{{"mass_ratio", validated{1.5, 40}, possible{above(0), no_limit}},
                                         {"grain_temperature", validated{0, 100}},
                                         {"target_temperature", validated{0, 100}},
@@ -43,7 +45,9 @@ struct strike_models {
                                      .status = evidence::secondary,
                                      .use = "to repeat a recipe worked with the rule of 0.2 quart per pound",
                                      .accuracy = "the printed example (1 qt/lb, 65 to 130 degF: 143 degF) is met exactly",
-                                     .note = "equals the balance with a malt heat of 0.417 of that of water; water measured hot by volume is 2 to 3 % lighter"};
+                                     .note =
+                                         "equals the balance with a malt heat of 0.417 of that of water; water measured hot by volume is 2 to 3 "
+                                         "% lighter"};
         static constexpr input inputs[]{{"mash_ratio", validated{1.5, 8}, possible{above(0), no_limit}},
                                         {"grain_temperature", validated{0, 100}},
                                         {"target_temperature", validated{0, 100}}};

@@ -7,19 +7,29 @@ namespace wortmath {
 
 namespace word {
 enum class steeped_malt {
-    light_crystal, pale_crystal, medium_crystal, dark_crystal, dark_belgian_caramel, chocolate_malt, roast_barley, black_patent_malt, brown_malt, dextrin_malt,
-    malto_dextrin, sugar
+    light_crystal,
+    pale_crystal,
+    medium_crystal,
+    dark_crystal,
+    dark_belgian_caramel,
+    chocolate_malt,
+    roast_barley,
+    black_patent_malt,
+    brown_malt,
+    dextrin_malt,
+    malto_dextrin,
+    sugar
 };
 }
 template <>
 struct spelled<word::steeped_malt> {
-    static constexpr const char* names[]{"light_crystal",  "pale_crystal", "medium_crystal",    "dark_crystal", "dark_belgian_caramel", "chocolate_malt",
-                                         "roast_barley",   "black_patent_malt", "brown_malt", "dextrin_malt", "malto_dextrin",        "sugar"};
+    static constexpr const char* names[]{"light_crystal", "pale_crystal",      "medium_crystal", "dark_crystal", "dark_belgian_caramel", "chocolate_malt",
+                                         "roast_barley",  "black_patent_malt", "brown_malt",     "dextrin_malt", "malto_dextrin",        "sugar"};
 };
 
 namespace steep {
 
-inline constexpr double sucrose_points = 46.214;  // points x US gallon per pound
+inline constexpr double sucrose_points = 46.214;                                                                        // points x US gallon per pound
 inline constexpr double sucrose_potential = sucrose_points * constants::l_per_us_gal / (constants::g_per_lb / 1000.0);  // 385.6745 L degrees/kg
 
 // Points x US gallon per pound, in the order of the words.
@@ -35,8 +45,9 @@ struct extract_models {
             .status = evidence::primary,
             .use = "the grains of the table",
             .accuracy = "whole points from one laboratory: 0.5 point is 2 to 5 %",
-            .note = "light_crystal, brown_malt and dextrin_malt are low because of unconverted starch. Base malts, Munich and flakes are absent on purpose: "
-                    "steeped they give starch, not extract. 46.214 points are those of pure sucrose"};
+            .note =
+                "light_crystal, brown_malt and dextrin_malt are low because of unconverted starch. Base malts, Munich and flakes are absent on purpose: "
+                "steeped they give starch, not extract. 46.214 points are those of pure sucrose"};
         static constexpr input inputs[]{{"grist_mass"}, {"malt"}};
 
         template <class T>
@@ -51,8 +62,9 @@ struct extract_models {
         static constexpr facts about{.source = "a published home-brewing rule: steeping gives 35 % of the potential",
                                      .status = evidence::secondary,
                                      .use = "grain that the table does not name",
-                                     .accuracy = "the table implies 0.48 (dark crystal) to 0.84 (roast and black) of its own maximum: show both, a factor 1.4 to 2.4 "
-                                                 "apart is the honest uncertainty",
+                                     .accuracy =
+                                         "the table implies 0.48 (dark crystal) to 0.84 (roast and black) of its own maximum: show both, a "
+                                         "factor 1.4 to 2.4 apart is the honest uncertainty",
                                      .note = "385.6745 L degrees/kg (46.214 points US gal/lb) is pure sucrose"};
         static constexpr input inputs[]{{"grist_mass"}, {"potential"}, {"efficiency", only{0, 1}, otherwise{0.35}}};
 

@@ -46,9 +46,7 @@ struct boiling_point_elevation_models {
         static constexpr facts about{.source = "this project's own derivation: an ideal solution, the activity of water is its mole fraction",
                                      .status = evidence::derived,
                                      .use = "solutes of another molar mass than sucrose; 500 g/mol is an assumption for wort"};
-        static constexpr input inputs[]{{"extract", validated{0, 40}, possible{0, 80}},
-                                        {"solute_molar_mass", only{180, 1000}},
-                                        {"pressure", only{0.5, 1.1}}};
+        static constexpr input inputs[]{{"extract", validated{0, 40}, possible{0, 80}}, {"solute_molar_mass", only{180, 1000}}, {"pressure", only{0.5, 1.1}}};
 
         template <class T>
         static constexpr T formula(T x, T molar_mass, T p) {
@@ -59,10 +57,11 @@ struct boiling_point_elevation_models {
 
     // Made for the evaporators of a sugar house.
     struct peacock_1995 : model<struct peacock_1995, unit::kelvins(unit::plato, unit::celsius)> {
-        static constexpr facts about{.source = "S. Peacock, Int. Sugar J. 97 (1995)",
-                                     .status = evidence::secondary,
-                                     .use = "syrup from 25 degP upwards",
-                                     .note = "half the true value at 5 degP, so not for wort; one copy prints 374 for 374.3, a difference of less than 0.003 K"};
+        static constexpr facts about{
+            .source = "correlation of Peacock 1995, as quoted",
+            .status = evidence::secondary,
+            .use = "syrup from 25 degP upwards",
+            .note = "half the true value at 5 degP, so not for wort; one copy prints 374 for 374.3, a difference of less than 0.003 K"};
         static constexpr input inputs[]{{"extract", validated{25, 70}, possible{0, 80}}, {"water_boiling_temperature", only{80, 105}}};
 
         template <class T>

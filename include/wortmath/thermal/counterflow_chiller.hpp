@@ -21,12 +21,9 @@ struct counterflow_chiller_models {
                                      .status = evidence::derived,
                                      .accuracy = "1e-4 K to the numerical integration along the exchanger",
                                      .note = "the conductance falls with the flow and with fouling: measure it at the flow in use"};
-        static constexpr input inputs[]{{"wort_flow", only{above(0), no_limit}},
-                                        {"specific_heat", validated{3.0, 4.25}, possible{above(0), no_limit}},
-                                        {"temperature", validated{0, 100}},
-                                        {"water_flow", only{above(0), no_limit}},
-                                        {"water_temperature", validated{0, 100}},
-                                        {"ua"}};
+        static constexpr input inputs[]{{"wort_flow", only{above(0), no_limit}},  {"specific_heat", validated{3.0, 4.25}, possible{above(0), no_limit}},
+                                        {"temperature", validated{0, 100}},       {"water_flow", only{above(0), no_limit}},
+                                        {"water_temperature", validated{0, 100}}, {"ua"}};
 
         template <class T>
         static constexpr several<T, 2> formula(T wort_flow, T c, T Th, T water_flow, T Tc, T UA) {

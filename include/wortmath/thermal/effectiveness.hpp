@@ -9,7 +9,9 @@ struct effectiveness_models {
 
     // Plate and double-tube chillers.
     struct counterflow : model<struct counterflow, unit::fraction(unit::ratio, unit::ratio)> {
-        static constexpr facts about{.source = "F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, as coded in the open-source library ht",
+        static constexpr facts about{.source =
+                                         "F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, as coded in the open-source "
+                                         "library ht",
                                      .status = evidence::secondary,
                                      .use = "streams that run against each other",
                                      .accuracy = "1e-12 to the values in the documentation of that library",
@@ -24,7 +26,9 @@ struct effectiveness_models {
     } counterflow;
 
     struct parallel : model<struct parallel, unit::fraction(unit::ratio, unit::ratio)> {
-        static constexpr facts about{.source = "F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, as coded in the open-source library ht",
+        static constexpr facts about{.source =
+                                         "F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, as coded in the open-source "
+                                         "library ht",
                                      .status = evidence::secondary,
                                      .use = "streams that run side by side in one direction: a chiller connected the wrong way round",
                                      .accuracy = "1e-12 to the values in the documentation of that library"};
@@ -37,7 +41,9 @@ struct effectiveness_models {
     } parallel;
 
     struct isothermal : model<struct isothermal, unit::fraction(unit::ratio)> {
-        static constexpr facts about{.source = "F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, as coded in the open-source library ht",
+        static constexpr facts about{.source =
+                                         "F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, as coded in the open-source "
+                                         "library ht",
                                      .status = evidence::secondary,
                                      .use = "one side boils, or is a large stirred bath: a coil in the kettle"};
         static constexpr input inputs[]{{"ntu", only{0, no_limit}}};

@@ -24,8 +24,9 @@ struct immersion_chiller_models {
                                                        unit::kilowatts_per_kelvin, unit::minutes)> {
         static constexpr facts about{.source = "heat balance of stirred wort and coil, the coil as an exchanger in a stirred bath",
                                      .status = evidence::derived,
-                                     .note = "still wort cools several times slower. A tap that runs 5 L/min gives 300 000 g/h. The conductance of a coil comes "
-                                             "from one measured cooling"};
+                                     .note =
+                                         "still wort cools several times slower. A tap that runs 5 L/min gives 300 000 g/h. The conductance of a "
+                                         "coil comes from one measured cooling"};
         static constexpr input inputs[]{{"mass", only{above(0), no_limit}},
                                         {"specific_heat", validated{3.0, 4.25}, possible{above(0), no_limit}},
                                         {"temperature", validated{0, 100}},

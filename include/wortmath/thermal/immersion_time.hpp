@@ -13,12 +13,9 @@ struct immersion_time_models {
         static constexpr facts about{.source = "heat balance of stirred wort and coil, the coil as an exchanger in a stirred bath",
                                      .status = evidence::derived,
                                      .note = "still wort cools several times slower. A tap that runs 5 L/min gives 300 000 g/h"};
-        static constexpr input inputs[]{{"mass", only{above(0), no_limit}},
-                                        {"specific_heat", validated{3.0, 4.25}, possible{above(0), no_limit}},
-                                        {"temperature", validated{0, 100}},
-                                        {"target_temperature", validated{0, 100}},
-                                        {"water_flow", only{above(0), no_limit}},
-                                        {"water_temperature", validated{0, 100}},
+        static constexpr input inputs[]{{"mass", only{above(0), no_limit}},       {"specific_heat", validated{3.0, 4.25}, possible{above(0), no_limit}},
+                                        {"temperature", validated{0, 100}},       {"target_temperature", validated{0, 100}},
+                                        {"water_flow", only{above(0), no_limit}}, {"water_temperature", validated{0, 100}},
                                         {"ua", only{above(0), no_limit}}};
         static constexpr const char* refusal =
             "the target must lie above the cooling water and not above the wort: a coil cannot cool below the temperature of its water";

@@ -14,9 +14,10 @@ struct mix_models {
             .status = evidence::derived,
             .use = "topping up and blending, whenever extract and temperature of the streams are known",
             .accuracy = "two independent published correlations of the specific heat agree within 0.001 kJ/(kg K)",
-            .note = "sucrose stands in for wort; the heat of dilution and the variation of water's own specific heat (0.7 %) are neglected. "
-                    "Topping up does not chill to pitching temperature: 11 640 g of wort of 25.7 degP at 100 degC and 8480 g of water at "
-                    "5 degC end at 57.0 degC"};
+            .note =
+                "sucrose stands in for wort; the heat of dilution and the variation of water's own specific heat (0.7 %) are neglected. "
+                "Topping up does not chill to pitching temperature: 11 640 g of wort of 25.7 degP at 100 degC and 8480 g of water at "
+                "5 degC end at 57.0 degC"};
         static constexpr input inputs[]{{"masses"}, {"extracts", validated{0, 60}, possible{0, 100}}, {"temperatures", validated{0, 100}}};
         static constexpr const char* refusal = "there is nothing to mix: give at least one stream with a mass above 0 g";
 
@@ -42,9 +43,11 @@ struct mix_models {
         static constexpr facts about{.source = "first law with one specific heat for each stream",
                                      .status = evidence::derived,
                                      .use = "streams whose specific heat is known but not their extract",
-                                     .accuracy = "with specific heats of 20 degC it lies below wort_enthalpy by up to 0.6 K (hot wort of 20 degP topped up "
-                                                 "with cold water), 0.9 K at 30 degP, 2.2 K at 60 degP"};
-        static constexpr input inputs[]{{"masses"}, {"specific_heats", validated{3.0, 4.25}, possible{above(0), no_limit}}, {"temperatures", validated{0, 100}}};
+                                     .accuracy =
+                                         "with specific heats of 20 degC it lies below wort_enthalpy by up to 0.6 K (hot wort of 20 degP topped up "
+                                         "with cold water), 0.9 K at 30 degP, 2.2 K at 60 degP"};
+        static constexpr input inputs[]{
+            {"masses"}, {"specific_heats", validated{3.0, 4.25}, possible{above(0), no_limit}}, {"temperatures", validated{0, 100}}};
         static constexpr const char* refusal = "there is nothing to mix: give at least one stream with a mass above 0 g";
 
         template <class T>

@@ -13,10 +13,12 @@ struct boiling_temperature_models {
                                      .status = evidence::secondary,
                                      .use = "water; wort boils higher by thermal.boiling_point_elevation",
                                      .accuracy = "the verification values of the release within 4e-7 K",
-                                     .note = "transcribed from an open library and other test suites; 1 degF per 500 ft of altitude, a rule of thumb, reads "
-                                             "0.3 K low at 1000 m and 0.9 K low at 3000 m",
-                                     .danger = "above 1.01 bar this is no design tool: a closed heated vessel needs to be rated for its pressure, needs "
-                                               "a relief device and licensed practice; nothing is extrapolated"};
+                                     .note =
+                                         "transcribed from an open library and other test suites; 1 degF per 500 ft of altitude, a rule of thumb, reads "
+                                         "0.3 K low at 1000 m and 0.9 K low at 3000 m",
+                                     .danger =
+                                         "above 1.01 bar this is no design tool: a closed heated vessel needs to be rated for its pressure, needs "
+                                         "a relief device and licensed practice; nothing is extrapolated"};
         // the ends belong to 0 and 373.946 degC: printed 0.00611213 and 220.64 bar
         static constexpr input inputs[]{{"pressure", only{0.0061121267, 220.64000001}}};
 

@@ -11,7 +11,7 @@ struct dissolved_air_models {
         static constexpr facts about{.source = "M. Tanaka, G. Girard, R. Davis, A. Peuto, N. Bignell, Metrologia 38 (2001) 301",
                                      .status = evidence::secondary,
                                      .use = "calibration work; no brewing reading can tell",
-                                     .note = "negative: air makes water lighter below 43.5 degC"};
+                                     .note = "negative over the whole range: air makes water lighter"};
         static constexpr input inputs[]{{"temperature", only{0, 25}}};
 
         template <class T>

@@ -13,8 +13,9 @@ struct pressure_factor_models {
                                      .status = evidence::secondary,
                                      .use = "calibration work; no brewing reading can tell",
                                      .accuracy = "6e-7 of IAPWS-95",
-                                     .note = "the last coefficient is in print as 4.16e-15 too, which is 2.3e-5 off at 40 degC and 5 bar; its power of ten here "
-                                             "is derived from IAPWS-95"};
+                                     .note =
+                                         "the last coefficient is in print as 4.16e-15 too, which is 2.3e-5 off at 40 degC and 5 bar; its power of ten here "
+                                         "is derived from IAPWS-95"};
         static constexpr input inputs[]{{"temperature", only{0, 40}}, {"pressure", only{0.6, 5}}};
 
         template <class T>

@@ -43,8 +43,9 @@ struct saturation_pressure_models {
                                      .status = evidence::secondary,
                                      .use = "everywhere",
                                      .accuracy = "the verification values of the release within 1.8e-9 relative",
-                                     .note = "transcribed from an open library and other test suites; above 100 degC it describes closed vessels, "
-                                             "which are built by licensed practice and not by this number"};
+                                     .note =
+                                         "transcribed from an open library and other test suites; above 100 degC it describes closed vessels, "
+                                         "which are built by licensed practice and not by this number"};
         static constexpr input inputs[]{{"temperature", only{0, 373.946}}};
 
         template <class T>

@@ -13,8 +13,9 @@ struct dry_mass_models {
             .source = "a maker's guaranteed minimum of 5e9 living cells per gram (Lallemand); another maker states more than 6e9 at packaging",
             .status = evidence::primary,
             .use = "whenever a number of cells is wanted",
-            .accuracy = "the default is a minimum, not a mean: counted values are 8e9 to 18e9 (S-189 9, S-04 8, S-23 10, K-97 14, S-33 16, T-58 18; "
-                        "Van den Berg and Van Landschoot, Cerevisia 28(3) 2003)",
+            .accuracy =
+                "the default is a minimum, not a mean: counted values are 8e9 to 18e9 (S-189 9, S-04 8, S-23 10, K-97 14, S-33 16, T-58 18; "
+                "Van den Berg and Van Landschoot, Cerevisia 28(3) 2003)",
             .note = "a count typed in thousand millions (180 for 180e9) would give nanograms and is refused"};
         static constexpr input inputs[]{{"cells"},
                                         {"cells_per_gram", validated{4e9, 20e9}, possible{above(0), no_limit}, otherwise{5e9}},

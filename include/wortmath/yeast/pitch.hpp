@@ -13,9 +13,8 @@ struct pitch_models {
                                      .status = evidence::secondary,
                                      .use = "any gravity, and whenever a rate is prescribed",
                                      .accuracy = "published rates differ by a factor of 2 at the same gravity"};
-        static constexpr input inputs[]{{"volume"},
-                                        {"extract", validated{0, 60}, possible{0, 100}},
-                                        {"pitch_rate", validated{0.3, 2.5}, possible{above(0), no_limit}, otherwise{0.75}}};
+        static constexpr input inputs[]{
+            {"volume"}, {"extract", validated{0, 60}, possible{0, 100}}, {"pitch_rate", validated{0.3, 2.5}, possible{above(0), no_limit}, otherwise{0.75}}};
 
         template <class T>
         static constexpr T formula(T V, T P, T rate) {
@@ -28,8 +27,9 @@ struct pitch_models {
         static constexpr facts about{.source = "a yeast maker's pitching table (Wyeast Laboratories)",
                                      .status = evidence::primary,
                                      .use = "ale pitched and fermented above 18 degC (65 degF), up to a gravity of 1.076",
-                                     .note = "6 million cells/mL up to 1.060, 12 million up to 1.076; colder fermentations need more by the same maker. "
-                                             "At 15 degP it gives 12 million where 1.0 million per mL and degP gives 15 million"};
+                                     .note =
+                                         "6 million cells/mL up to 1.060, 12 million up to 1.076; colder fermentations need more by the same maker. "
+                                         "At 15 degP it gives 12 million where 1.0 million per mL and degP gives 15 million"};
         static constexpr input inputs[]{{"volume"}, {"gravity"}};
         static constexpr const char* refusal = "the maker's table ends at a gravity of 1.076; yeast.pitch.rate_plato takes any extract";
 

@@ -10,8 +10,9 @@ struct slurry_volume_models {
     struct count : model<struct count, unit::litres(unit::cells, unit::cells_per_millilitre, unit::fraction)> {
         static constexpr facts about{.source = "arithmetic from a count",
                                      .status = evidence::derived,
-                                     .accuracy = "that of the count; without one, brewers put settled slurry anywhere between 0.25e9 and 4e9 cells/mL, a factor of 4 "
-                                                 "either way",
+                                     .accuracy =
+                                         "that of the count; without one, brewers put settled slurry anywhere between 0.25e9 and 4e9 "
+                                         "cells/mL, a factor of 4 either way",
                                      .note = "no density is assumed: count the slurry"};
         static constexpr input inputs[]{{"cells"},
                                         {"cells_per_ml", validated{1e8, 4e9}, possible{above(0), no_limit}},

@@ -13,10 +13,14 @@ struct starter_models {
 
     // Left to stand.
     struct unstirred_table : model<struct unstirred_table, unit::cells(unit::cells, unit::litres)> {
-        static constexpr facts about{.source = "C. White, J. Zainasheff, Yeast, 2010, Figure 5.5, read in two quotations: 100e9 cells in 4, 2, 1, 0.5 L give 276, 205, 152, 112",
+        static constexpr facts about{.source =
+                                         "C. White, J. Zainasheff, Yeast, 2010, Figure 5.5, read in two quotations: 100e9 cells in 4, 2, 1, 0.5 "
+                                         "L give 276, 205, 152, 112",
                                      .status = evidence::secondary,
                                      .use = "a starter that stands",
-                                     .accuracy = "the four printed counts are met exactly; between them growth is linear in the logarithm of the concentration",
+                                     .accuracy =
+                                         "the four printed counts are met exactly; between them growth is linear in the logarithm of the "
+                                         "concentration",
                                      .note = "loose cover, never a stopper: a starter gives off gas"};
         static constexpr input inputs[]{{"cells"}, {"volume", only{above(0), no_limit}}};
         static constexpr const char* refusal =
