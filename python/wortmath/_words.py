@@ -68,6 +68,15 @@ class Units:
             return f"{litres:.2f} L"
         return f"{litres * 1000:.0f} mL" if litres >= 0.00995 or litres == 0 else f"{litres * 1000:.1f} mL"
 
+    def about_text(self, litres: float) -> str:
+        """A volume after "about": as fine as anyone measures it."""
+        if self.volume == "metric":
+            return f"{litres:.1f} L" if litres >= 0.95 else f"{max(10, round(litres * 100) * 10)} mL" if litres > 0 else "0 mL"
+        return self.volume_text(litres)
+
+    def ledger_text(self, g: float) -> str:
+        return f"{g / POUND_G:.2f} lb" if self.mass == "us" else f"{g / 1000:.2f} kg"
+
     def temperature_text(self, celsius: float, decimals: int = 0) -> str:
         value = celsius * 1.8 + 32 if self.temperature == "F" else celsius
         return f"{_no_minus_zero(round(value, decimals), decimals)} °{self.temperature}"
@@ -384,7 +393,7 @@ class _Teller:
 
     def water_text(self, grams: float) -> str:
         from . import water
-        return self.units.volume_text(grams / float(water.density.ptb_1990(20.0)))
+        return self.units.about_text(grams / float(water.density.ptb_1990(20.0)))
 
     # ------------------------------------------------------------------------------------------ ingredients
 
@@ -588,7 +597,7 @@ class _Teller:
         package = self.forecast.package
         story.actions.append(f"Fill {package['bottles']} bottles of {self.text(s['volume'])}, with {percent_text(s['headspace']['value'])} of headspace, and cap them.")
         if package["remainder_l"]:
-            story.actions.append(f"{self.units.volume_text(package['remainder_l'])} is left over.")
+            story.actions.append(f"About {self.units.about_text(package['remainder_l'])} is left over.")
         story.actions.append(f"The plan is for {package_name(package['package'])}, never warmer than {self.text(s['hottest'])}.")
 
     def do_keg(self, story: StepStory, s: dict[str, Any], f: dict[str, Any]) -> None:
@@ -687,7 +696,7 @@ class _Teller:
         s = next(s for s in self.batch.steps if s["do"] in ("bottle", "keg"))
         rows: list[tuple[str, str]] = []
         if p["kind"] == "bottle":
-            rows.append(("bottles", f"{p['bottles']} of {self.text(s['volume'])}, {units.volume_text(p['remainder_l'])} left over"))
+            rows.append(("bottles", f"{p['bottles']} of {self.text(s['volume'])}, about {units.about_text(p['remainder_l'])} left over"))
         else:
             rows.append(("in the keg", units.volume_text(self.forecast.results["volume_packaged_l"])))
         rows.append(("package", package_name(p["package"]) + (f", rated {self.text(s['rated'])}" if s["rated"] else "")))
