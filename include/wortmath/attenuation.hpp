@@ -24,9 +24,9 @@
 
 namespace wortmath::attenuation {
 
-inline constexpr auto families =
-    list_families(quotient, apparent_factor, real_factor, difference_factor, real_extract, real_extract_from_alcohol, apparent_extract, original_extract,
-                  original_extract_from_extracts, original_extract_from_apparent, alcohol_by_mass, alcohol_by_mass_from_real_extract, alcohol_by_volume, apparent_attenuation,
-                  real_attenuation, real_attenuation_from_apparent, final_gravity, co2_released, yeast_formed, original_gravity_from_distillation);
+inline constexpr auto families = list_families(quotient, apparent_factor, real_factor, difference_factor, real_extract, real_extract_from_alcohol,
+                                               apparent_extract, original_extract, original_extract_from_extracts, original_extract_from_apparent,
+                                               alcohol_by_mass, alcohol_by_mass_from_real_extract, alcohol_by_volume, apparent_attenuation, real_attenuation,
+                                               real_attenuation_from_apparent, final_gravity, co2_released, yeast_formed, original_gravity_from_distillation);
 
 }  // namespace wortmath::attenuation

@@ -161,7 +161,7 @@ inline recorded_condition operator&&(recorded_condition a, recorded_condition b)
 inline recorded_condition operator||(recorded_condition a, recorded_condition b) { return detail::record_condition(step::either, a.node, b.node); }
 inline recorded_condition operator!(recorded_condition a) { return detail::record_condition(step::opposite, a.node, -1); }
 
-inline recorded select(recorded_condition c, recorded yes, recorded no) { return detail::record(step::choice, {c.node, yes.node, no.node}); }
+inline recorded select(recorded_condition c, recorded yes, recorded no) { return yes.node == no.node ? yes : detail::record(step::choice, {c.node, yes.node, no.node}); }
 inline recorded select(bool c, recorded yes, recorded no) { return c ? yes : no; }
 
 #define WORTMATH_RECORD(f) \

@@ -24,8 +24,8 @@
 namespace wortmath::refractometer {
 
 inline constexpr auto families =
-    list_families(wort_correction, wort_factor, temperature_correction, brix_at_20, final_gravity, two_instrument_alcohol_by_volume, two_instrument_real_extract,
-                  two_instrument_original_extract, two_instrument_original_gravity, reading, index, brix_from_index, water_index, index_in_air, ethanol_index, mixture_index,
-                  extract_refraction, immersion_index, apparent_extract_from_immersion);
+    list_families(wort_correction, wort_factor, temperature_correction, brix_at_20, final_gravity, two_instrument_alcohol_by_volume,
+                  two_instrument_real_extract, two_instrument_original_extract, two_instrument_original_gravity, reading, index, brix_from_index, water_index,
+                  index_in_air, ethanol_index, mixture_index, extract_refraction, immersion_index, apparent_extract_from_immersion);
 
 }  // namespace wortmath::refractometer

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from typing import TYPE_CHECKING
 
@@ -14,6 +15,10 @@ if TYPE_CHECKING:
 WIDTH = 80
 _LABELS = {"stop": "STOP", "caution": "CAUTION", "note": "NOTE", "always": "CARE"}
 _LABEL_WIDTH = 9
+
+# A number and its unit stay on one line.
+_JOINED = "\u00a0"
+_UNIT = re.compile(r"(?<=\d) (?=(?:mL|L|L/kg|gal|imp|fl|pt|qt|g|kg|oz|lb|°[A-Z]|%|bar|mbar|psi|min|h|days?|BU|SRM|EBC|volumes|billion|vol)\b|%)")
 
 
 def width(text: str) -> int:
@@ -43,7 +48,7 @@ def wrap(text: str, first: str = "", rest: str | None = None, columns: int = WID
     rest = " " * width(first) if rest is None else rest
     lines, line = [], first
     filled = False
-    for word in text.split():
+    for word in filter(None, re.split(r"[ \t\n]+", _UNIT.sub(_JOINED, text))):
         while True:
             if width(line) + (1 if filled else 0) + width(word) <= columns:
                 line += (" " if filled else "") + word
@@ -61,7 +66,7 @@ def wrap(text: str, first: str = "", rest: str | None = None, columns: int = WID
             line = rest
     if filled:
         lines.append(line)
-    return lines
+    return [line.replace(_JOINED, " ") for line in lines]
 
 
 def rule(title: str, right: str = "") -> list[str]:
@@ -78,15 +83,12 @@ def _items(items: list[Item], indent: str, lead: list[str]) -> list[str]:
     """Amounts one below the other: what leads (a list name, the minutes left), number, unit, name, detail."""
     parts = [_split(i.amount) for i in items]
     columns = [max((width(t) for t in column), default=0) for column in (lead, [n for n, _ in parts], [u for _, u in parts])]
-    left = WIDTH - len(indent) - columns[0] - columns[1] - columns[2] - (3 if columns[0] else 0) - 1 - 3
-    longest = max((width(i.name) for i in items), default=0)
-    detail = max((width(i.detail) for i in items), default=0)
-    names = min(longest, max(14, left - detail - 2)) if detail else min(longest, left)
     lines = []
     for i, first, (number, unit) in zip(items, lead, parts):
+        names = max((width(o.name) for o in items if o.list == i.list and width(o.name) <= 36), default=0)
         head = indent + (pad(first, columns[0]) + "   " if columns[0] else "") + pad(number, columns[1], right=True) + " " + pad(unit, columns[2]) + "   "
-        body = pad(cut(i.name, names), names) + (f"  {i.detail}" if i.detail else "")
-        lines += [line.rstrip() for line in ([head + body] if width(head + body) <= WIDTH else wrap(f"{i.name}, {i.detail}" if i.detail else i.name, head))]
+        body = pad(i.name, names) + (f"  {i.detail}" if i.detail else "")
+        lines += [head + body] if width(head + body) <= WIDTH else wrap(f"{i.name}, {i.detail}" if i.detail else i.name, head)
     return lines
 
 
@@ -120,7 +122,8 @@ def _cautions(cautions: list[Caution], indent: str = "    ") -> list[str]:
 def _when(step: StepStory, story: Story) -> str:
     if step.day is not None:
         return f"day {step.day:.3g}"
-    return _words.clock_text((story.start or 0.0) + (step.begin or 0.0))
+    begin = step.begin or 0.0
+    return _words.clock_text(story.start + begin) if story.start is not None else f"{round(begin) // 60}:{round(begin) % 60:02d}"
 
 
 def _step(step: StepStory, story: Story) -> list[str]:
@@ -134,9 +137,9 @@ def _step(step: StepStory, story: Story) -> list[str]:
         lead = [f"{i.minutes:g} min" + (f" ({i.clock})" if i.clock else "") if i.minutes is not None else "" for i in step.items] if timed else [""] * len(step.items)
         longest = max(width(t) for t in lead)
         lines += _items(step.items, "      ", [pad(t, longest, right=True) for t in lead] if timed else lead)
-    readings = ([step.volume] if step.volume else []) + [f"{label} {value}" for label, value in step.expect] + ([f"hydrometer {step.hydrometer}"] if step.hydrometer else [])
+    readings = ([step.volume] if step.volume else []) + ([f"hydrometer {step.hydrometer}"] if step.hydrometer else []) + [f"{label} {value}" for label, value in step.expect]
     if readings:
-        lines += _labelled("Expect", ", ".join(readings))
+        lines += _labelled("Expect", ", ".join(r.replace(" ", _JOINED) for r in readings))
     return lines + _cautions(step.cautions)
 
 
@@ -147,7 +150,8 @@ def _steps(story: Story) -> list[str]:
     for step in by_day:
         if not headed:
             lines += rule("BREWING DAY", "time of day" if story.start is not None else "hours from the start")
-            lines += _cautions(story.before, "  ") if story.before else []
+            lines += wrap(story.timing, "  ") if story.timing else []
+            lines += _cautions(story.before, "  ")
             headed = True
         lines += _step(step, story)
     ahead = [s for s in story.steps if s.day is not None]
@@ -158,23 +162,28 @@ def _steps(story: Story) -> list[str]:
     return lines
 
 
-def _targets(targets: list[Target], cautions: list[Caution]) -> list[str]:
+def _targets(targets: list[Target], by_model: list[tuple[str, list[tuple[str, str]]]], cautions: list[Caution]) -> list[str]:
     if not targets:
         return []
-    lines = [*rule("TARGETS"), f"  {'':17}{'this card':12}{'other models':18}model of this card"]
+    lines = [*rule("TARGETS"), f"  {'':17}{'this card':12}{'all models':18}model of this card"]
     for t in targets:
         lines.append(f"  {pad(t.label, 17)}{pad(t.value, 12)}{pad(t.others, 18)}{t.model}".rstrip())
         if t.remark:
             lines += wrap(t.remark, " " * 19)
-    lines += wrap("Where the other models lie far apart, take the number as a rough one.", "  ")
-    return lines + _cautions(cautions, "  ")
+    lines += wrap("Where the models lie far apart, take the number as a rough one.", "  ")
+    lines += _cautions(cautions, "  ")
+    if by_model:
+        lines += rule("MODEL BY MODEL")
+    for label, values in by_model:
+        lines += wrap(", ".join(f"{name} {value}".replace(" ", _JOINED) for name, value in values), f"  {label:17}")
+    return lines
 
 
 def _additions(additions: list[Addition]) -> list[str]:
     if not additions:
         return []
     names = min(28, max(len("hop"), *(width(a.name) for a in additions)))
-    lines = [*rule("BITTERNESS BY ADDITION"), f"  step  {'when':8}{'hop':{names}}   alpha acids    used     BU   other models"]
+    lines = [*rule("BITTERNESS BY ADDITION"), f"  step  {'when':8}{'hop':{names}}   alpha acids    used     BU     all models"]
     for a in additions:
         bu = f"{a.bu:.0f}" if a.used != "-" else "-"
         lines.append(f"  {a.step:4d}  {pad(a.when, 8)}{pad(cut(a.name, names), names)}   {a.alpha:>11}  {a.used:>6}  {bu:>5}   {a.others:>12}")
@@ -187,7 +196,7 @@ def _package(p: PackageStory | None) -> list[str]:
     lines = rule(p.headline.upper(), "pressures above the air outside")
     for label, value in p.rows:
         lines += wrap(value, f"  {label:16}")
-    return lines + [""] + wrap(p.verdict, "  ")
+    return lines + (wrap(p.remark, "  ") if p.remark else []) + ["", *wrap(p.verdict, "  ")]
 
 
 def _ledger(story: Story) -> list[str]:
@@ -212,10 +221,10 @@ def render(story: Story) -> str:
     lines = ["=" * WIDTH, *wrap(story.name.upper())]
     for paragraph in (story.notes or "").split("\n"):
         lines += wrap(paragraph)
-    lines += [*wrap(" | ".join(story.summary)), "=" * WIDTH, *wrap(story.place), *wrap(story.instruments)]
+    lines += [*wrap(" | ".join(story.summary)), *(line for level, at in story.alerts for line in wrap(at, f"{_LABELS[level]}  ")), "=" * WIDTH, *wrap(story.place), *wrap(story.instruments)]
     lines += _gather(story.gather) if story.gather else []
     lines += _steps(story)
-    lines += _targets(story.targets, story.target_cautions)
+    lines += _targets(story.targets, story.by_model, story.target_cautions)
     lines += _additions(story.additions)
     lines += _package(story.package)
     lines += _ledger(story)

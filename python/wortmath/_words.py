@@ -291,7 +291,7 @@ class StepStory:
     actions: list[str] = field(default_factory=list)
     items: list[Item] = field(default_factory=list)
     volume: str | None = None       # "11.3 L at 25 °C", where it is new
-    hydrometer: str | None = None   # "1.053", where it is new
+    hydrometer: str | None = None   # "1.053 (sample at 20 °C)", where it is new
     expect: list[tuple[str, str]] = field(default_factory=list)  # further readings: label and value
     cautions: list[Caution] = field(default_factory=list)
 
@@ -324,6 +324,7 @@ class PackageStory:
     rows: list[tuple[str, str]]
     level: int
     verdict: str
+    remark: str = ""
 
 
 @dataclass
@@ -332,13 +333,16 @@ class Story:
     notes: str | None
     units: Units
     start: float | None
+    timing: str                    # what the times leave out
     summary: list[str]
+    alerts: list[tuple[str, str]]  # level, and the steps with what to mind there: stops and cautions
     place: str
     instruments: str
     gather: list[tuple[str, list[Item]]]
     before: list[Caution]          # before the first step
     steps: list[StepStory]
     targets: list[Target]
+    by_model: list[tuple[str, list[tuple[str, str]]]]  # what every model gives: what of, and the models with their values
     additions: list[Addition]
     target_cautions: list[Caution]
     package: PackageStory | None
@@ -413,7 +417,7 @@ class _Teller:
         if kind == "extracts" and i["name"]:
             detail.append({"syrup": "syrup", "dry": "dry"}[i["kind"]])
         if kind == "sugars" and i["name"]:
-            detail.append(sugar_name(i["kind"]))
+            detail.append(i["kind"].replace("_", " "))
         if kind != "hops" and i["colour"]["given"]:
             detail.append(self.text(i["colour"]))
         minutes = i["minutes"]["value"] if i.get("minutes") else None
@@ -442,7 +446,8 @@ class _Teller:
             story.volume = self.last_volume = volume
         hydrometer = None if after["hydrometer"] is None else f"{after['hydrometer']:.3f}"
         if hydrometer != self.last_hydrometer or story.do == "pitch":
-            story.hydrometer = self.last_hydrometer = hydrometer
+            self.last_hydrometer = hydrometer
+            story.hydrometer = f"{hydrometer} (sample at {self.sample})" if hydrometer else None
 
     def do_water(self, story: StepStory, s: dict[str, Any], f: dict[str, Any]) -> None:
         amount = self.text(s["volume"] or s["mass"])
@@ -555,7 +560,8 @@ class _Teller:
             amount = cells_text(s["cells"]["value"]) if s["cells"] else ""
         wanted = f"between {self.text(s['range'][0])} and {self.text(s['range'][1])}" if s["range"] else ""
         story.actions.append(f"Add {amount + ' of ' if amount else ''}{name}." + (f" It wants {wanted}." if wanted else ""))
-        story.items.append(Item("yeast", amount or f"{reported['dry_yeast_by_dose_g']:.0f} g dry, say", name, wanted))
+        counted = amount if s["cells"] else "" if s["mass"] else f"about {reported['dry_yeast_by_dose_g']:.0f} g if dry"
+        story.items.append(Item("yeast", amount if s["mass"] else "", name, ", ".join(t for t in (counted, wanted) if t)))
         rate, per_gram = s["pitch_rate"]["value"], s["cells_per_gram"]["value"]
         story.actions.append(f"By the rate of {rate:g} million cells per mL and °P this wort wants {cells_text(reported['cells_needed'])}: "
                              f"{reported['dry_yeast_g']:.0f} g of dry yeast with {per_gram / 1e9:g} billion a gram. The usual dose by volume is {reported['dry_yeast_by_dose_g']:.0f} g.")
@@ -586,12 +592,11 @@ class _Teller:
         grams = f["reported"]["sugar_g"]
         sugar = sugar_name(s["sugar"])
         amount = self.text(s["mass"]) if s["mass"] else self.units.mass_text(grams)
-        if self.units.mass == "us" and "oz" in amount:
-            amount += f" ({grams:.0f} g)"
+        in_grams = f"{grams:.0f} g" if self.units.mass == "us" and amount.endswith("oz") else ""   # few kitchen scales show hundredths of an ounce
         dissolved = f" in {self.text(s['water'])} of boiled water" if s["water"]["value"] > 0 else ""
-        story.actions.append(f"Weigh {amount} of {sugar}, dissolve it{dissolved}, mix gently and evenly into the beer.")
+        story.actions.append(f"Weigh {amount}{f' ({in_grams})' if in_grams else ''} of {sugar}, dissolve it{dissolved}, mix gently and evenly into the beer.")
         story.actions.append(f"The beer holds about {f['reported']['residual_vol']:.2f} volumes of CO2 before that.")
-        story.items.append(Item("priming", amount, sugar))
+        story.items.append(Item("priming", amount, sugar, in_grams))
 
     def do_bottle(self, story: StepStory, s: dict[str, Any], f: dict[str, Any]) -> None:
         package = self.forecast.package
@@ -656,12 +661,12 @@ class _Teller:
             fermented = [f["after"] for f in self.forecast.steps if f["do"] == "ferment"][-1]
             others = spread_text(self.gravities(fermented["apparent_extract_degp"]), 3)
             add(Target("final_gravity", "Final gravity", f"{r['final_gravity']:.3f}", others, models["gravity"],
-                       f"apparent attenuation {percent_text(r['apparent_attenuation'])}, real {percent_text(r['real_attenuation'])}"))
+                       f"apparent attenuation {100 * r['apparent_attenuation']:.0f} %, real {100 * r['real_attenuation']:.0f} %"))
         if r["final_gravity"] is not None and r["alcohol_by_volume"] is not None:
             formulas = [v for v in (r["alcohol_by_formula"] or {}).values() if v is not None]
             before = r["alcohol_by_volume_before_priming"]
             primed = self.forecast.package is not None and (self.forecast.package["priming_alcohol_by_volume"] or 0) > 0
-            remark = f"before priming {before:.1f}; the formulas take gravities before priming" if primed else ""
+            remark = f"{before:.1f} % vol before priming, which is what the formulas tell" if primed else ""
             add(Target("alcohol_by_volume", "Alcohol", f"{r['alcohol_by_volume']:.1f} % vol", f"{spread_text(formulas, 1)} % vol" if formulas else "", "balance of masses", remark))
         if r["bitterness_bu"] is not None and self.forecast.hops:
             others = [v for v in (r["bitterness_by_model"] or {}).values() if v is not None]
@@ -676,6 +681,14 @@ class _Teller:
             add(Target("volume_packaged_l", "Packaged", self.units.volume_text(r["volume_packaged_l"])))
         if r["energy_kj_per_l"] is not None:
             add(Target("energy_kj_per_l", "Energy", f"{r['energy_kj_per_l'] / 10:.0f} kJ", "", "asbc_beer33", "in 100 mL"))
+        return found
+
+    def by_model(self) -> list[tuple[str, list[tuple[str, str]]]]:
+        r, found = self.forecast.results, []
+        for label, key, decimals in (("Alcohol, % vol", "alcohol_by_formula", 1), ("Bitterness, BU", "bitterness_by_model", 0), ("Colour, SRM", "colour_by_model", 0)):
+            values = [(name, f"{v:.{decimals}f}") for name, v in (r[key] or {}).items() if v is not None]
+            if values and not (key == "bitterness_by_model" and not self.forecast.hops):
+                found.append((label, values))
         return found
 
     def additions(self) -> list[Addition]:
@@ -723,7 +736,8 @@ class _Teller:
         else:
             verdict = "CAUTION: nothing in the file says that fermentation is finished, and that alone is a rule of this list."
         kind = "In the bottle" if p["kind"] == "bottle" else "In the keg"
-        return PackageStory(kind, rows, p["level"], verdict)
+        remark = "Worst case: the sugar ferments to the last, what is unfinished too, and the beer holds its gas badly."
+        return PackageStory(kind, rows, p["level"], verdict, remark)
 
     # ------------------------------------------------------------------------------------------ the rest
 
@@ -749,11 +763,9 @@ class _Teller:
             gravity = given is not None and given.unit.startswith("SG")
             decimals = ".3f" if gravity else ".4g"
             what = o["argument"].replace("_", " ")
-            checked = ""
-            if given is not None:
-                low, high = given.validated
-                checked = f"{low:.3f} to {high:.3f}" if gravity and not math.isinf(low + high) and abs(low) + abs(high) < 100 else range_text(low, high)
-            unit = "" if given is None or gravity or given.unit == "ratio" else f" {printed_unit(given.unit)}"
+            unit = "" if given is None or gravity or given.unit in ("ratio", "fraction") or given.unit.lower() == what else f" {printed_unit(given.unit)}"
+            low, high = (-math.inf, math.inf) if given is None else given.validated
+            checked = f"{low:{decimals}} to {high:{decimals}}" if abs(low) < 1e9 and abs(high) < 1e9 else range_text(low, high)
             where = "the results" if o["step"] is None else self.step_name(o["step"])
             found.append(f"{where}: {o['model']} was checked for {what} {checked}{unit}; here {o['value']:{decimals}}{unit}")
         return found
@@ -762,7 +774,7 @@ class _Teller:
         lists: dict[str, list[Item]] = {}
         for story in steps:
             for i in story.items:
-                where = {"boil": f"boil, {i.minutes:g} min left" if i.minutes is not None else "boil", "stand": "hop stand", "dry_hop": "dry hops"}.get(story.do, "")
+                where = {"boil": f"boil {i.minutes:g} min" if i.minutes is not None else "boil", "stand": "hop stand", "dry_hop": "dry"}.get(story.do, "")
                 detail = ", ".join(t for t in (i.detail, where) if t)
                 lists.setdefault(i.list, []).append(Item(i.list, i.amount, i.name, detail, i.minutes, i.clock))
         return [(title, lists[key]) for key, title in _GATHER.items() if key in lists]
@@ -783,6 +795,23 @@ class _Teller:
             parts.append(f"{r['colour_srm']:.0f} SRM")
         return parts
 
+    def alerts(self) -> list[tuple[str, str]]:
+        found = []
+        for level in ("stop", "caution"):
+            at = [f"step {step}: {', '.join(c.title for c in here if c.level == level)}" for step, here in self.cautions.items() if any(c.level == level for c in here)]
+            if at:
+                found.append((level, "; ".join(at)))
+        return found
+
+    def timing(self) -> str:
+        """Which times are missing, so that nobody takes the clock for a promise."""
+        untimed = [s["do"] for s, f in zip(self.batch.steps, self.forecast.steps) if s["do"] == "heat" and "minutes" not in f["reported"]]
+        untimed += [s["do"] for s in self.batch.steps if s["do"] == "chill"][:1]
+        words = {"heat": "heating", "chill": "cooling"}
+        if self.batch.steps and not untimed:
+            return ""
+        return f"The times count what the file gives minutes for. {listed([words[w] for w in dict.fromkeys(untimed)]).capitalize()} come{'s' if len(set(untimed)) == 1 else ''} on top."
+
     def place(self) -> str:
         from . import atmosphere
         p, boiling = self.forecast.barometer_bar, self.forecast.boiling_temperature_c
@@ -795,9 +824,9 @@ class _Teller:
         loose = self.cautions.get(None, [])
         ledger = self.forecast.ledger
         notes = self.batch.notes
-        return Story(one_line(self.batch.name), None if not notes else "\n".join(one_line(line) for line in notes.strip().split("\n")), self.units, self.start, self.summary(),
-                     self.place(), f"The hydrometer is made for {self.calibration}; samples are read at {self.sample}.",
-                     self.gather(steps), [c for c in loose if c.id != "wide_bitterness"], steps, self.targets(), self.additions(),
+        return Story(one_line(self.batch.name), None if not notes else "\n".join(one_line(line) for line in notes.strip().split("\n")), self.units, self.start, self.timing(), self.summary(),
+                     self.alerts(), self.place(), f"The hydrometer is made for {self.calibration}; samples are read at {self.sample}.",
+                     self.gather(steps), [c for c in loose if c.id != "wide_bitterness"], steps, self.targets(), self.by_model(), self.additions(),
                      [c for c in loose if c.id == "wide_bitterness"], self.package(),
                      [(n, g) for n, g in ledger["in"].items() if g > 0], [(n, g) for n, g in ledger["out"].items() if g > 0], ledger["kept_g"], ledger["imbalance_g"],
                      self.assumed(), self.outside(), [one_line(r) for r in self.forecast.reasons])

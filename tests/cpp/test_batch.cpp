@@ -1,6 +1,7 @@
 // The engine in C++ against the answers in tests/reference/batch: every number of every answer, and every refusal.
 #include <catch.hpp>
 #include <cmath>
+#include <cstring>
 #include <filesystem>
 #include <fstream>
 #include <iterator>

@@ -25,9 +25,10 @@ struct alcohol_by_mass_from_real_extract_models {
     } balling;
 
     struct pawlowski : model<struct pawlowski, unit::alcohol_by_mass(unit::original_extract, unit::real_extract)> {
-        static constexpr facts about{.source = "Pawlowski-Doemens factor, tabulated by A. J. Cutaia, A.-J. Reid, R. A. Speers, J. Inst. Brew. 115(4) (2009) 318-327",
-                                     .status = evidence::secondary,
-                                     .use = "a second opinion beside balling"};
+        static constexpr facts about{
+            .source = "Pawlowski-Doemens factor, tabulated by A. J. Cutaia, A.-J. Reid, R. A. Speers, J. Inst. Brew. 115(4) (2009) 318-327",
+            .status = evidence::secondary,
+            .use = "a second opinion beside balling"};
         static constexpr input inputs[]{{"original_extract", validated{3, 25}}, {"real_extract"}};
         static constexpr const char* refusal = balling::refusal;
 

@@ -31,7 +31,8 @@ struct apparent_extract_models {
     } balling;
 
     struct de_clerck : model<struct de_clerck, unit::apparent_extract(unit::original_extract, unit::real_extract)> {
-        static constexpr facts about{.source = "J. De Clerck, by way of G. Fix", .status = evidence::memory, .use = "to repeat older work; right for very weak worts only"};
+        static constexpr facts about{
+            .source = "J. De Clerck, by way of G. Fix", .status = evidence::memory, .use = "to repeat older work; right for very weak worts only"};
         static constexpr input inputs[]{{"original_extract", validated{1, 25}}, {"real_extract"}};
         static constexpr const char* refusal = balling::refusal;
         static constexpr const char* holds_when = detail::attenuation_below_115;

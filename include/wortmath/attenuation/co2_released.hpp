@@ -13,8 +13,9 @@ struct co2_released_models {
             .status = evidence::secondary,
             .use = "the gas of a whole fermentation, per gram of beer; what stays dissolved is part of it",
             .note = "a copy that prints 0.9695 for the CO2 does not close the balance. 100 g of beer came from 100 + 1.0665 A g of wort",
-            .danger = "the gas gathers low and can suffocate: 100 L of beer of 12 degP give off about 3.6 kg, near 2 m3. Air the room, and follow the local rules for such work places. "
-                      "Nothing is extrapolated"};
+            .danger =
+                "the gas gathers low and can suffocate: 100 L of beer of 12 degP give off about 3.6 kg, near 2 m3. Air the room, and follow the local rules "
+                "for such work places. Nothing is extrapolated"};
         static constexpr input inputs[]{{"alcohol_by_mass"}};
 
         template <class T>

@@ -23,9 +23,10 @@ struct difference_factor_models {
     } balling;
 
     struct pawlowski : model<struct pawlowski, unit::ratio(unit::original_extract)> {
-        static constexpr facts about{.source = "Pawlowski-Doemens factors, tabulated by A. J. Cutaia, A.-J. Reid, R. A. Speers, J. Inst. Brew. 115(4) (2009) 318-327",
-                                     .status = evidence::secondary,
-                                     .use = "a second opinion beside balling"};
+        static constexpr facts about{
+            .source = "Pawlowski-Doemens factors, tabulated by A. J. Cutaia, A.-J. Reid, R. A. Speers, J. Inst. Brew. 115(4) (2009) 318-327",
+            .status = evidence::secondary,
+            .use = "a second opinion beside balling"};
         static constexpr input inputs[]{{"original_extract", validated{6, 20}}};
 
         template <class T>
@@ -39,8 +40,9 @@ struct difference_factor_models {
                                      .status = evidence::primary,
                                      .use = "to compare with the brews of that paper",
                                      .accuracy = "standard error 0.013",
-                                     .note = "printed: 1.99 x 10^-1; used: 1.99, since the factor is 2.2 at 12 degP. The three factors were fitted separately: two of "
-                                             "them do not make a quotient of attenuations"};
+                                     .note =
+                                         "printed: 1.99 x 10^-1; used: 1.99, since the factor is 2.2 at 12 degP. The three factors were fitted separately: two "
+                                         "of them do not make a quotient of attenuations"};
         static constexpr input inputs[]{{"original_extract", validated{9, 18}}};
 
         template <class T>

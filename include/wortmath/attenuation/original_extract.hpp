@@ -10,8 +10,9 @@ struct original_extract_models {
     // Written on 100 g of beer that came from 100 + 1.0665 A g of wort: CO2 and yeast have left.
     struct balling : model<struct balling, unit::original_extract(unit::alcohol_by_mass, unit::real_extract)> {
         static constexpr facts about{
-            .source = "C. J. N. Balling; as stated by H. Nielsen, A. G. Kristiansen, K. M. Krieger Lassen, C. Erikstroem, Brauwelt International 2007; the same relation in the methods of "
-                      "EBC, MEBAK and ASBC",
+            .source =
+                "C. J. N. Balling; as stated by H. Nielsen, A. G. Kristiansen, K. M. Krieger Lassen, C. Erikstroem, Brauwelt International 2007; the same "
+                "relation in the methods of EBC, MEBAK and ASBC",
             .status = evidence::secondary,
             .use = "an analysed beer",
             .accuracy = "34 analysed brews: mean -0.03, standard deviation 0.24, worst 0.52 degP; the table of GOST 12787-2021 within 0.009 degP",

@@ -9,14 +9,17 @@ struct original_extract_from_extracts_models {
 
     // Positive root of (p - n) (0.22 + 0.001 p) = n - m.
     struct balling : model<struct balling, unit::original_extract(unit::apparent_extract, unit::real_extract)> {
-        static constexpr facts about{.source = "C. J. N. Balling, Die Bierbrauerei wissenschaftlich begruendet und practisch dargestellt (Prague), section on the saccharometric beer test",
-                                     .status = evidence::primary,
-                                     .use = "a beer of unknown history and a hydrometer alone",
-                                     .accuracy = "ill-conditioned: 0.01 degP in the difference of the readings moves the result by 0.04 degP",
-                                     .note = "Balling's worked example stops after two steps with a rounded quotient: 15.784 where the root is 15.791"};
+        static constexpr facts about{
+            .source =
+                "C. J. N. Balling, Die Bierbrauerei wissenschaftlich begruendet und practisch dargestellt (Prague), section on the saccharometric beer test",
+            .status = evidence::primary,
+            .use = "a beer of unknown history and a hydrometer alone",
+            .accuracy = "ill-conditioned: 0.01 degP in the difference of the readings moves the result by 0.04 degP",
+            .note = "Balling's worked example stops after two steps with a rounded quotient: 15.784 where the root is 15.791"};
         static constexpr input inputs[]{{"apparent_extract"}, {"real_extract"}};
         static constexpr const char* refusal =
-            "the real extract is below the apparent extract: alcohol makes a hydrometer read low, never high; check which reading is which, or whether the beer was made up to its volume";
+            "the real extract is below the apparent extract: alcohol makes a hydrometer read low, never high; check which reading is which, or whether the "
+            "beer was made up to its volume";
 
         template <class T>
         static constexpr T formula(T apparent, T real) {

@@ -9,12 +9,14 @@ struct quotient_models {
 
     // (p - m)/(p - n): everything that Balling links starts from it.
     struct balling : model<struct balling, unit::ratio(unit::original_extract)> {
-        static constexpr facts about{.source = "C. J. N. Balling, Die Bierbrauerei wissenschaftlich begruendet und practisch dargestellt (Prague), chapter on the "
-                                               "saccharometric beer test",
-                                     .status = evidence::primary,
-                                     .use = "apparent over real attenuation of a wort of this original extract",
-                                     .accuracy = "the rule of Tabarie with modern densities differs by -0.5 to +0.3 gravity points for worts of 6 to 25 degP and "
-                                                 "apparent attenuations of 50 to 85 %"};
+        static constexpr facts about{
+            .source =
+                "C. J. N. Balling, Die Bierbrauerei wissenschaftlich begruendet und practisch dargestellt (Prague), chapter on the saccharometric beer test",
+            .status = evidence::primary,
+            .use = "apparent over real attenuation of a wort of this original extract",
+            .accuracy =
+                "the rule of Tabarie with modern densities differs by -0.5 to +0.3 gravity points for worts of 6 to 25 degP and apparent attenuations of 50 to "
+                "85 %"};
         static constexpr input inputs[]{{"original_extract", validated{1, 30}}};
 
         template <class T>

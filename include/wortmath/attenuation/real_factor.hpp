@@ -22,9 +22,10 @@ struct real_factor_models {
     } balling;
 
     struct pawlowski : model<struct pawlowski, unit::ratio(unit::original_extract)> {
-        static constexpr facts about{.source = "Pawlowski-Doemens factors, tabulated by A. J. Cutaia, A.-J. Reid, R. A. Speers, J. Inst. Brew. 115(4) (2009) 318-327",
-                                     .status = evidence::secondary,
-                                     .use = "a second opinion beside balling"};
+        static constexpr facts about{
+            .source = "Pawlowski-Doemens factors, tabulated by A. J. Cutaia, A.-J. Reid, R. A. Speers, J. Inst. Brew. 115(4) (2009) 318-327",
+            .status = evidence::secondary,
+            .use = "a second opinion beside balling"};
         static constexpr input inputs[]{{"original_extract", validated{6, 20}}};
 
         template <class T>

@@ -432,10 +432,13 @@ private:
     T hydrometer(T g, T calibration, T sample) {
         T const w = call_(extract::from_density.icumsa, call_(gravity::to_density.definition, g), T(20.0));
         T const shown_at_calibration = call_(gravity::from_density.definition, call_(extract::density.icumsa, w, calibration), calibration);
-        double const middle = number(shown_at_calibration);
-        // The correction is a few hundredths; the reading is sought within what the model takes at all.
-        return solved<T>(middle - 0.045, middle + 0.045, [&](T reading) { return hydrometer::correct.glass_and_liquid.formula(reading, sample, calibration, maybe<T>{}, T(1.2), T(25e-6)) - shown_at_calibration; });
+        // The correction changes by about 1 % of a change in the reading, so that this converges by two digits a round.
+        T reading = shown_at_calibration;
+        for (int round = 0; round < 12; ++round)
+            reading = reading - (hydrometer::correct.glass_and_liquid.formula(reading, sample, calibration, maybe<T>{}, T(glass[4].fallback), T(glass[5].fallback)) - shown_at_calibration);
+        return reading;
     }
+    static constexpr auto& glass = hydrometer::correct_models::glass_and_liquid::inputs;
 
     // ---- the steps ---------------------------------------------------------------------------------------------------
 
@@ -552,8 +555,15 @@ private:
         T mean{}, end{}, minutes{};
     };
     T utilisation(std::string_view name, const boil_view& v) {
-        if (name == "tinseth")
-            return call_(bitterness::utilisation.tinseth_gravity_steps, series<T>{v.gravities.data(), v.gravities.size()}, series<T>{v.stretches.data(), v.stretches.size()});
+        if (name == "tinseth") {
+            // What was published is the table up to two hours from the addition on, however it is cut into stretches.
+            auto const& steps = bitterness::utilisation.tinseth_gravity_steps;
+            call_.note(steps, "boil_minutes", v.minutes, limits{.valid_lo = 0.0, .valid_hi = 120.0});
+            call_.unwatched_argument = "step_minutes";
+            T const u = call_(steps, series<T>{v.gravities.data(), v.gravities.size()}, series<T>{v.stretches.data(), v.stretches.size()});
+            call_.unwatched_argument = {};
+            return u;
+        }
         T const g = name.starts_with("garetz") || name == "tutzauer" ? v.mean : v.end;
         T u{};
         with_model(bitterness::utilisation, name, [&](auto const& m) {
@@ -939,6 +949,8 @@ private:
     figure<T> package_pressure(const char* what, T volumes, T t, T factor) {
         return offered(what, [&] {
             // A package that is mostly headspace is a different vessel: the contract ends at 0.30 L per L.
+            double const p = number(r_.barometer);
+            if (p < 0.7 || p > 1.1) throw refused("a barometer of " + text_of(p, 4) + " bar is outside the 0.7 to 1.1 bar for which a package pressure is given");
             if (number(headspace_) > 0.30) throw refused("a headspace of " + text_of(number(headspace_)) + " L per L of beer is more than the 0.30 for which a package pressure is given");
             return call_(package::pressure.beer_henry, volumes, t, headspace_, air_, filling_, r_.barometer, r_.barometer, factor);
         });

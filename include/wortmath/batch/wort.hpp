@@ -82,11 +82,27 @@ class caller {
 public:
     std::optional<int> step;  // nothing: before the first step, or results
     bool watching = true;
+    std::string_view unwatched_argument;
     std::vector<outside<T>> found;
 
     template <class M, class... G>
     auto operator()(const M&, G... given) {
         return filled<M>(typename M::signature::arguments{}, std::make_index_sequence<M::signature::arity - sizeof...(G)>{}, given...);
+    }
+
+    // Writes down a value outside the validated range, the one furthest outside of each step, model and argument.
+    template <class M>
+    void note(const M&, std::string_view argument, const T& x, const limits& r) {
+        double const v = number(x);
+        if (!watching || r.validates(v)) return;
+        double const distance = v < r.valid_lo ? r.valid_lo - v : v - r.valid_hi;
+        for (auto& o : found) {
+            if (o.step == step && o.model == wortmath::detail::path_of<M>.full && o.argument == argument) {
+                if (distance > o.distance) o.value = x, o.distance = distance;
+                return;
+            }
+        }
+        found.push_back({step, wortmath::detail::path_of<M>.full, std::string(argument), x, distance});
     }
 
 private:
@@ -126,15 +142,7 @@ private:
             wortmath::detail::refusal_sentence(e, *M::signature::scales[i], {}, M::inputs[i].beyond_words);
             throw refused(e.text);
         }
-        if (!watching) return;
-        double const distance = v < r.valid_lo ? r.valid_lo - v : v - r.valid_hi;
-        for (auto& o : found) {
-            if (o.step == step && o.model == wortmath::detail::path_of<M>.full && o.argument == M::inputs[i].name) {
-                if (distance > o.distance) o.value = x, o.distance = distance;
-                return;
-            }
-        }
-        found.push_back({step, wortmath::detail::path_of<M>.full, M::inputs[i].name, x, distance});
+        if (unwatched_argument != M::inputs[i].name) note(M{}, M::inputs[i].name, x, r);
     }
     template <class M>
     void look(std::size_t i, const series<T>& list) {

@@ -34,10 +34,12 @@ struct density_models {
         static constexpr facts about{.source = "method of Tabarie as in OIV-MA-AS2-03B, with the densities of OIML R 22 and the ASBC extract scale",
                                      .status = evidence::secondary,
                                      .use = "any beer",
-                                     .accuracy = "0.05 gravity points after a fit; within the 95 % limits below 5 % sucrose and 18 % ethanol (J. J. Hackbarth, J. Am. Soc. Brew. Chem. "
-                                                 "67 (2009) 146); 34 analysed beers +0.5 points (old extract tables)",
-                                     .note = "adding the gravities at equal mass per cent instead of equal mass per volume shifts a beer of 12 degP by 0.24 points and one of 16 degP by "
-                                             "0.43. The density is in vacuum"};
+                                     .accuracy =
+                                         "0.05 gravity points after a fit; within the 95 % limits below 5 % sucrose and 18 % ethanol (J. J. Hackbarth, J. Am. "
+                                         "Soc. Brew. Chem. 67 (2009) 146); 34 analysed beers +0.5 points (old extract tables)",
+                                     .note =
+                                         "adding the gravities at equal mass per cent instead of equal mass per volume shifts a beer of 12 degP by 0.24 points "
+                                         "and one of 16 degP by 0.43. The density is in vacuum"};
         static constexpr input inputs[]{{"alcohol_by_mass", validated{0, 14}, possible{0, 30}}, {"real_extract", validated{0, 20}, possible{0, 50}}};
 
         // The part of the residual that moves with the gravity is small, so a slope from the first order serves: six steps

@@ -12,8 +12,9 @@ struct energy_of_serving_models {
                                      .status = evidence::memory,
                                      .use = "two gravities and no analysis",
                                      .accuracy = "1 % above asbc_beer33 at 1.050, 3.5 % at 1.080",
-                                     .note = "printed in kcal per 12 US fluid ounces. An estimate: people who dose medicine by energy or carbohydrate (diabetes) must not rely on it, and "
-                                             "it says nothing about gluten or allergens"};
+                                     .note =
+                                         "printed in kcal per 12 US fluid ounces. An estimate: people who dose medicine by energy or carbohydrate (diabetes) "
+                                         "must not rely on it, and it says nothing about gluten or allergens"};
         static constexpr input inputs[]{{"original_gravity"}, {"final_gravity"}};
         static constexpr const char* refusal = "the final gravity is above the original gravity: nothing can have fermented; check which reading is which";
 

@@ -13,9 +13,10 @@ struct label_energy_kilojoule_models {
             .source = "Regulation (EU) 1169/2011, Annex XIV",
             .status = evidence::secondary,
             .use = "labels in the European Union; a label shows the energy of 100 mL, a tenth of this",
-            .note = "read in a consolidated copy. The figures in kJ and kcal have integer factors of their own: do not convert one into the other. Left out though in the annex: organic "
-                    "acids 13, fibre 8, polyols 10 kJ/g, about 1 % of a beer's energy (from memory). An estimate: people who dose medicine by energy or carbohydrate (diabetes) must "
-                    "not rely on it, and it says nothing about gluten or allergens"};
+            .note =
+                "read in a consolidated copy. The figures in kJ and kcal have integer factors of their own: do not convert one into the other. Left out though "
+                "in the annex: organic acids 13, fibre 8, polyols 10 kJ/g, about 1 % of a beer's energy (from memory). An estimate: people who dose medicine "
+                "by energy or carbohydrate (diabetes) must not rely on it, and it says nothing about gluten or allergens"};
         static constexpr input inputs[]{{"alcohol_by_volume"}, {"carbohydrate_concentration"}, {"protein_concentration"}};
 
         template <class T>

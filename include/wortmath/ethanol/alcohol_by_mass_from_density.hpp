@@ -28,22 +28,24 @@ struct alcohol_by_mass_from_density_models {
 
     struct oiml_r22 : model<struct oiml_r22, unit::alcohol_by_mass(unit::density, unit::celsius)> {
         static constexpr facts about{
-            .source = "OIML R 22, International Alcoholometric Tables (1973, edition 1975); Council Directive 76/766/EEC, Annex, OJ L 262, 27.9.1976, p. 149-152",
+            .source =
+                "OIML R 22, International Alcoholometric Tables (1973, edition 1975); Council Directive 76/766/EEC, Annex, OJ L 262, 27.9.1976, p. 149-152",
             .status = evidence::secondary,
             .use = "mixtures of water and ethanol without extract",
             .accuracy = "the table of GOST 12787-2021, which rests on older data, within 0.021 % mass",
             .note = "a relative density 20/20 from a table is multiplied by 998.20123 kg/m3 first; 0.0001 in it is 0.055 % mass near zero"};
         static constexpr input inputs[]{{"density"}, {"temperature", only{-20, 40}}};
         static constexpr const char* refusal =
-            "no liquid mixture of water and ethanol has this density at this temperature: it must lie between that of pure ethanol and that of water (below 0 degC, of the weakest "
-            "mixture that is not frozen); check the unit, kg/m3, and the temperature";
+            "no liquid mixture of water and ethanol has this density at this temperature: it must lie between that of pure ethanol and that of water (below 0 "
+            "degC, of the weakest mixture that is not frozen); check the unit, kg/m3, and the temperature";
 
         template <class T>
         static constexpr T formula(T density, T temperature) {
             T u = temperature - 20.0;
             T weakest = most(T(0.0), detail::freezing_line(temperature)) / 100.0;
             T strength = 100.0 * detail::share_from_density(density, u);
-            return select(density <= detail::density_of_mixture(weakest, u), select(density >= detail::density_of_mixture(T(1.0), u), strength, undefined), undefined);
+            return select(density <= detail::density_of_mixture(weakest, u), select(density >= detail::density_of_mixture(T(1.0), u), strength, undefined),
+                          undefined);
         }
     } oiml_r22;
 };

@@ -44,9 +44,7 @@ constexpr T original_from_pair(T brix, T gravity, T wort_factor) {
     T apparent = extract::from_gravity.asbc.formula(gravity);
     T lowest = most(apparent, T(0.5));
     T target = refraction_of_reading(brix);
-    auto const surplus = [=](T p) -> T {
-        return refraction_of_beer(p, apparent, gravity, extract_refraction.from_wort.formula(p, wort_factor * p)) - target;
-    };
+    auto const surplus = [=](T p) -> T { return refraction_of_beer(p, apparent, gravity, extract_refraction.from_wort.formula(p, wort_factor * p)) - target; };
     T start = least(T(40.0), most(lowest, plane_of_pair(brix, gravity, wort_factor).original_extract));
     T p = newton<6>(start, surplus, [=](T x) -> T { return (surplus(x + 1e-4) - surplus(x)) * 1e4; });
     // A hair of room at both ends, since the reading of an unfermented wort comes from a calculation too.
@@ -63,7 +61,8 @@ constexpr bool plane_holds(T brix, T gravity, T wort_factor) {
 }
 
 inline constexpr const char* pair_refusal =
-    "no beer gives these two readings: the refractometer must show at least the wort factor times the apparent extract of the hydrometer (where it shows just that, nothing has fermented), "
-    "and the original extract must come out between 0.5 and 40 degP; check both readings, their temperatures and the zero of the refractometer";
+    "no beer gives these two readings: the refractometer must show at least the wort factor times the apparent extract of the hydrometer (where it shows just "
+    "that, nothing has fermented), and the original extract must come out between 0.5 and 40 degP; check both readings, their temperatures and the zero of the "
+    "refractometer";
 
 }  // namespace wortmath::refractometer::detail

@@ -11,10 +11,11 @@ struct extract_refraction_models {
     static constexpr const char* question = "How strongly does the extract of this wort refract?";
 
     struct from_wort : model<struct from_wort, unit::cubic_centimetres_per_gram(unit::original_extract, unit::raw_brix)> {
-        static constexpr facts about{.source = "additivity of the specific refraction (Lorentz and Lorenz), turned round for a wort of known extract and reading",
-                                     .status = evidence::derived,
-                                     .use = "carries the wort factor into mixture_index",
-                                     .note = "0.20650 cm3/g is dilute sucrose; weak worts divide a small difference by a small extract, hence the limit of 2 degP"};
+        static constexpr facts about{
+            .source = "additivity of the specific refraction (Lorentz and Lorenz), turned round for a wort of known extract and reading",
+            .status = evidence::derived,
+            .use = "carries the wort factor into mixture_index",
+            .note = "0.20650 cm3/g is dilute sucrose; weak worts divide a small difference by a small extract, hence the limit of 2 degP"};
         static constexpr input inputs[]{{"original_extract", validated{2, 25}, possible{2, 80}}, {"brix", only{-5, 85}}};
 
         template <class T>

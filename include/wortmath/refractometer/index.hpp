@@ -18,7 +18,9 @@ struct index_models {
                                      .status = evidence::derived,
                                      .use = "any sugar content",
                                      .accuracy = "5.5e-6 to the table, whose own rounding is 5e-6",
-                                     .note = "589.3 nm. A quadratic in circulation, 1.33302 + 0.001427193 B + 0.000005791157 B^2, is up to 0.06 degBx wrong to 30 and 0.25 at 40: not offered"};
+                                     .note =
+                                         "589.3 nm. A quadratic in circulation, 1.33302 + 0.001427193 B + 0.000005791157 B^2, is up to 0.06 degBx wrong to 30 "
+                                         "and 0.25 at 40: not offered"};
         static constexpr input inputs[]{{"brix", validated{0, 85}, possible{-5, 85}}};
 
         template <class T>

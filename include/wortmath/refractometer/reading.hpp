@@ -10,11 +10,12 @@ struct reading_models {
     static constexpr const char* question = "What does a refractometer show in a fermenting beer?";
 
     struct additive : model<struct additive, unit::raw_brix(unit::original_extract, unit::apparent_extract, unit::ratio)> {
-        static constexpr facts about{.source = "additivity of the specific refraction with C. J. N. Balling's extract and alcohol; nothing in it was fitted to beer",
-                                     .status = evidence::derived,
-                                     .use = "the whole fermentation; at the start it gives the wort factor times the original extract exactly",
-                                     .accuracy = "assumes that the extract keeps its refraction while sugars go and dextrins stay, and Balling's yield of alcohol",
-                                     .note = detail::wort_factor_note};
+        static constexpr facts about{
+            .source = "additivity of the specific refraction with C. J. N. Balling's extract and alcohol; nothing in it was fitted to beer",
+            .status = evidence::derived,
+            .use = "the whole fermentation; at the start it gives the wort factor times the original extract exactly",
+            .accuracy = "assumes that the extract keeps its refraction while sugars go and dextrins stay, and Balling's yield of alcohol",
+            .note = detail::wort_factor_note};
         static constexpr input inputs[]{{"original_extract", validated{3, 25}, possible{2, 77}}, {"apparent_extract"}, detail::wort_factor_input};
         static constexpr const char* refusal = attenuation::detail::apparent_above_original;
         static constexpr const char* holds_when = attenuation::detail::attenuation_below_115;

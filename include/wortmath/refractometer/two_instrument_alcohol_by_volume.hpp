@@ -1,7 +1,7 @@
 #pragma once
 
-#include "wortmath/refractometer/additive.hpp"
 #include "wortmath/beer/alcohol_by_volume.hpp"
+#include "wortmath/refractometer/additive.hpp"
 
 namespace wortmath::refractometer {
 

@@ -14,8 +14,10 @@ struct water_index_models {
             .status = evidence::secondary,
             .use = "to check the zero of an instrument at its temperature and wavelength",
             .accuracy = "the check value of the release within 7e-11",
-            .note = "against vacuum: divide by 1.000272 (index_in_air) before comparing with a sugar scale, which is against air; the difference is 0.25 degBx. The sodium D line is "
-                    "589.3 nm. Transcribed from an open library that reproduces the check value; the upper limit of the density is from memory"};
+            .note =
+                "against vacuum: divide by 1.000272 (index_in_air) before comparing with a sugar scale, which is against air; the difference is 0.25 degBx. "
+                "The sodium D line is 589.3 nm. Transcribed from an open library that reproduces the check value; the upper limit of the density is from "
+                "memory"};
         static constexpr input inputs[]{{"temperature", only{-12, 500}}, {"density", only{0, 1060}}, {"wavelength", only{200, 1100}}};
 
         template <class T>

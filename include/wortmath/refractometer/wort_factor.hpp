@@ -15,7 +15,8 @@ struct wort_factor_models {
                                      .note = detail::wort_factor_note};
         static constexpr input inputs[]{{"brix"}, {"extract", only{above(0), 80}}};
         static constexpr const char* refusal =
-            "the two readings give a factor outside 0.95 to 1.10, which no wort has: measure both again in the same unfermented wort at 20 degC, and check the zero with water";
+            "the two readings give a factor outside 0.95 to 1.10, which no wort has: measure both again in the same unfermented wort at 20 degC, and check the "
+            "zero with water";
 
         template <class T>
         static constexpr T formula(T brix, T extract) {
