@@ -79,6 +79,7 @@ class Output:
 
 class Model:
     """One published answer to one question. Call it with numbers, lists, arrays or quantities."""
+    def __call__(self, *args: Any, **kwargs: Any) -> Any: ...
 {properties}
     def compare(self, *args: Any, **kwargs: Any) -> Any:
         """All models of the family at the same inputs."""
@@ -145,7 +146,7 @@ class Topic:
             rows.append("    @property\n    def hex(self) -> str: ...")
         body = "\n".join(rows)
         if body not in self.results:
-            self.results[body] = f"_R{len(self.results) + 1}"
+            self.results[body] = f"_result_{len(self.results) + 1}"
         return self.results[body]
 
     def shape(self, f: dict[str, Any]) -> str:
@@ -163,8 +164,10 @@ class Topic:
         for mark, number, list_of, result, extras in forms:
             arguments = "".join(", " + _parameter(i, number, list_of) for i in f["inputs"])
             text += f"{mark}    def __call__(self{arguments}, *, policy: _P = None{extras}) -> {result}: ...\n"
-        if text not in self.shapes:
-            self.shapes[text] = f"_C{len(self.shapes) + 1}"
+        if text not in self.shapes:  # mypy's messages show the name
+            name = "_of_" + ("_and_".join(i.name for i in f["inputs"][:3]) or "nothing")
+            used = sum(n == name or n.startswith(name + "_variant_") for n in self.shapes.values())
+            self.shapes[text] = f"{name}_variant_{used + 1}" if used else name
         return self.shapes[text]
 
     def family(self, path: str, members: list[dict[str, Any]]) -> None:
@@ -187,7 +190,7 @@ class Topic:
         typing = [word for word in ("Any", "Literal", "NamedTuple", "overload") if word + ("[" if word == "Literal" else "") in body]
         own = [word for word in ("Family", "Model", "_A", "_L", "_Labelled", "_List", "_N", "_P", "_Quantity", "_S", "_W")
                if any(form in body for form in (f"({word})", f": {word} ", f": {word},", f": {word}\n", f" {word} |", f"| {word}", f"-> {word}:"))]
-        head = HEAD + (f"from collections.abc import Sequence\n" if "Sequence[" in body else "") + f"from typing import {', '.join(typing)}\n"
+        head = HEAD + ("from collections.abc import Sequence\n" if "Sequence[" in body else "") + f"from typing import {', '.join(typing)}\n"
         if "np." in body:
             head += "\nimport numpy as np\nfrom numpy.typing import NDArray\n"
         return head + f"\nfrom . import {', '.join(own)}\n\n" + body

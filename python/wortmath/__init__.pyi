@@ -83,6 +83,7 @@ class Output:
 
 class Model:
     """One published answer to one question. Call it with numbers, lists, arrays or quantities."""
+    def __call__(self, *args: Any, **kwargs: Any) -> Any: ...
     @property
     def path(self) -> str: ...
     @property

@@ -4,7 +4,7 @@ from typing import Any, overload
 
 from . import Model, _A, _L, _N, _P, _S, _W
 
-class _C1(Model):
+class _of_alcohol_by_mass_and_real_extract(Model):
     @overload
     def __call__(self, alcohol_by_mass: _S, real_extract: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -12,7 +12,7 @@ class _C1(Model):
     @overload
     def __call__(self, alcohol_by_mass: _L, real_extract: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C2(Model):
+class _of_beer_density_and_alcohol_by_mass(Model):
     @overload
     def __call__(self, beer_density: _S, alcohol_by_mass: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -20,7 +20,7 @@ class _C2(Model):
     @overload
     def __call__(self, beer_density: _L, alcohol_by_mass: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C3(Model):
+class _of_alcohol_by_mass_and_beer_density(Model):
     @overload
     def __call__(self, alcohol_by_mass: _S, beer_density: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -28,7 +28,7 @@ class _C3(Model):
     @overload
     def __call__(self, alcohol_by_mass: _L, beer_density: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C4(Model):
+class _of_alcohol_by_volume_and_beer_density(Model):
     @overload
     def __call__(self, alcohol_by_volume: _S, beer_density: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -36,7 +36,7 @@ class _C4(Model):
     @overload
     def __call__(self, alcohol_by_volume: _L, beer_density: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C5(Model):
+class _of_alcohol_by_volume_and_volume(Model):
     @overload
     def __call__(self, alcohol_by_volume: _S, volume: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -44,7 +44,7 @@ class _C5(Model):
     @overload
     def __call__(self, alcohol_by_volume: _L, volume: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C6(Model):
+class _of_alcohol_by_mass_and_real_extract_and_ash(Model):
     @overload
     def __call__(self, alcohol_by_mass: _S, real_extract: _S, ash: _S = 0.001, *, policy: _P = None) -> float: ...
     @overload
@@ -52,7 +52,7 @@ class _C6(Model):
     @overload
     def __call__(self, alcohol_by_mass: _L, real_extract: _L, ash: _L = 0.001, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C7(Model):
+class _of_original_gravity_and_final_gravity(Model):
     @overload
     def __call__(self, original_gravity: _S, final_gravity: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -60,7 +60,7 @@ class _C7(Model):
     @overload
     def __call__(self, original_gravity: _L, final_gravity: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C8(Model):
+class _of_alcohol_by_volume_and_carbohydrate_concentration_and_protein_concentration(Model):
     @overload
     def __call__(self, alcohol_by_volume: _S, carbohydrate_concentration: _S, protein_concentration: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -68,7 +68,7 @@ class _C8(Model):
     @overload
     def __call__(self, alcohol_by_volume: _L, carbohydrate_concentration: _L, protein_concentration: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C9(Model):
+class _of_real_extract_and_protein_and_ash(Model):
     @overload
     def __call__(self, real_extract: _S, protein: _S, ash: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -76,47 +76,47 @@ class _C9(Model):
     @overload
     def __call__(self, real_extract: _L, protein: _L, ash: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _density_tabarie(_C1):
+class _density_tabarie(_of_alcohol_by_mass_and_real_extract):
     """What is the density of degassed beer at 20 degC, from its alcohol and real extract? alcohol_by_mass [% mass], real_extract [degP] -> [kg/m3]. Use: any beer."""
     tabarie: _density_tabarie
     balling: _density_balling
 
-class _density_balling(_C1):
+class _density_balling(_of_alcohol_by_mass_and_real_extract):
     """What is the density of degassed beer at 20 degC, from its alcohol and real extract? alcohol_by_mass [% mass], real_extract [degP] -> [kg/m3]. Use: consistent with the extract family of models."""
 
-class _real_extract_from_density_tabarie(_C2):
+class _real_extract_from_density_tabarie(_of_beer_density_and_alcohol_by_mass):
     """What extract is in the beer, from its density and alcohol (density meter and alcohol meter)? beer_density [kg/m3], alcohol_by_mass [% mass] -> [degP]. Use: an analysed beer; the original extract then follows by attenuation.original_extract."""
     tabarie: _real_extract_from_density_tabarie
 
-class _alcohol_by_volume_definition(_C3):
+class _alcohol_by_volume_definition(_of_alcohol_by_mass_and_beer_density):
     """What is the alcohol by volume of a beer whose alcohol by mass and density are known? alcohol_by_mass [% mass], beer_density [kg/m3] -> [% vol]. Use: beer, with the density of the beer itself at 20 degC in vacuum."""
     definition: _alcohol_by_volume_definition
 
-class _alcohol_by_mass_definition(_C4):
+class _alcohol_by_mass_definition(_of_alcohol_by_volume_and_beer_density):
     """What is the alcohol by mass of a beer whose alcohol by volume and density are known? alcohol_by_volume [% vol], beer_density [kg/m3] -> [% mass]. Use: beer, with the density of the beer itself at 20 degC in vacuum."""
     definition: _alcohol_by_mass_definition
 
-class _alcohol_mass_definition(_C5):
+class _alcohol_mass_definition(_of_alcohol_by_volume_and_volume):
     """How many grams of alcohol are in a serving? alcohol_by_volume [% vol], volume [L] -> [g]. Use: the gram figure to show beside any counting unit."""
     definition: _alcohol_mass_definition
 
-class _energy_asbc_beer33(_C6):
+class _energy_asbc_beer33(_of_alcohol_by_mass_and_real_extract_and_ash):
     """How much energy is in a kilogram of beer, from its analysis? alcohol_by_mass [% mass], real_extract [degP], ash [fraction] -> [kJ/kg]. Use: an analysed beer."""
     asbc_beer33: _energy_asbc_beer33
 
-class _energy_of_serving_hall(_C7):
+class _energy_of_serving_hall(_of_original_gravity_and_final_gravity):
     """How much energy is in a serving of 355 mL, from original and final gravity? original_gravity [SG 20/20], final_gravity [SG 20/20] -> [kJ]. Use: two gravities and no analysis."""
     hall: _energy_of_serving_hall
 
-class _label_energy_kilojoule_eu_1169(_C8):
+class _label_energy_kilojoule_eu_1169(_of_alcohol_by_volume_and_carbohydrate_concentration_and_protein_concentration):
     """What energy in kJ does the law put on the label? alcohol_by_volume [% vol], carbohydrate_concentration [g/L], protein_concentration [g/L] -> [kJ/L]. Use: labels in the European Union; a label shows the energy of 100 mL, a tenth of this."""
     eu_1169: _label_energy_kilojoule_eu_1169
 
-class _label_energy_kilocalorie_eu_1169(_C8):
+class _label_energy_kilocalorie_eu_1169(_of_alcohol_by_volume_and_carbohydrate_concentration_and_protein_concentration):
     """What energy in kcal does the law put on the label? alcohol_by_volume [% vol], carbohydrate_concentration [g/L], protein_concentration [g/L] -> [kcal/L]. Use: labels in the European Union; a label shows the energy of 100 mL, a tenth of this."""
     eu_1169: _label_energy_kilocalorie_eu_1169
 
-class _carbohydrate_asbc_beer33(_C9):
+class _carbohydrate_asbc_beer33(_of_real_extract_and_protein_and_ash):
     """What share of the beer is carbohydrate? real_extract [degP], protein [fraction], ash [fraction] -> [fraction]. Use: an analysed beer."""
     asbc_beer33: _carbohydrate_asbc_beer33
 

@@ -4,7 +4,7 @@ from typing import Any, overload
 
 from . import Model, _A, _L, _N, _P, _S, _W
 
-class _C1(Model):
+class _of_volume_and_boil_off_and_hours(Model):
     @overload
     def __call__(self, volume: _S, boil_off: _S, hours: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -12,7 +12,7 @@ class _C1(Model):
     @overload
     def __call__(self, volume: _L, boil_off: _L, hours: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C2(Model):
+class _of_net_power_and_boiling_temperature(Model):
     @overload
     def __call__(self, net_power: _S, boiling_temperature: _S = 100.0, *, policy: _P = None) -> float: ...
     @overload
@@ -20,7 +20,7 @@ class _C2(Model):
     @overload
     def __call__(self, net_power: _L, boiling_temperature: _L = 100.0, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C3(Model):
+class _of_mass_and_specific_heat_and_temperature(Model):
     @overload
     def __call__(self, mass: _S, specific_heat: _S, temperature: _S, target_temperature: _S, power: _S, efficiency: _S = 1.0, vessel_heat_capacity: _S = 0.0, *, policy: _P = None) -> float: ...
     @overload
@@ -28,7 +28,7 @@ class _C3(Model):
     @overload
     def __call__(self, mass: _L, specific_heat: _L, temperature: _L, target_temperature: _L, power: _L, efficiency: _L = 1.0, vessel_heat_capacity: _L = 0.0, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C4(Model):
+class _of_mass_and_specific_heat_and_temperature_variant_2(Model):
     @overload
     def __call__(self, mass: _S, specific_heat: _S, temperature: _S, target_temperature: _S, power: _S, loss_coefficient: _S, efficiency: _S = 1.0, vessel_heat_capacity: _S = 0.0, ambient_temperature: _S = 20.0, *, policy: _P = None) -> float: ...
     @overload
@@ -36,7 +36,7 @@ class _C4(Model):
     @overload
     def __call__(self, mass: _L, specific_heat: _L, temperature: _L, target_temperature: _L, power: _L, loss_coefficient: _L, efficiency: _L = 1.0, vessel_heat_capacity: _L = 0.0, ambient_temperature: _L = 20.0, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C5(Model):
+class _of_hop_mass_and_absorption(Model):
     @overload
     def __call__(self, hop_mass: _S, absorption: _S = 5.0, *, policy: _P = None) -> float: ...
     @overload
@@ -44,7 +44,7 @@ class _C5(Model):
     @overload
     def __call__(self, hop_mass: _L, absorption: _L = 5.0, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C6(Model):
+class _of_evaporation_rate_and_boiling_temperature(Model):
     @overload
     def __call__(self, evaporation_rate: _S, boiling_temperature: _S = 100.0, *, policy: _P = None) -> float: ...
     @overload
@@ -52,27 +52,27 @@ class _C6(Model):
     @overload
     def __call__(self, evaporation_rate: _L, boiling_temperature: _L = 100.0, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _evaporated_volume_percent_of_start(_C1):
+class _evaporated_volume_percent_of_start(_of_volume_and_boil_off_and_hours):
     """How many litres boil off, by the share of the start that is lost in an hour? volume [L], boil_off [1/h], hours [h] -> [L]."""
     percent_of_start: _evaporated_volume_percent_of_start
 
-class _evaporation_latent_heat(_C2):
+class _evaporation_latent_heat(_of_net_power_and_boiling_temperature):
     """How much water boils off in an hour at a given net power? net_power [kW], boiling_temperature [degC] -> [g/h]."""
     latent_heat: _evaporation_latent_heat
 
-class _heating_time_lossless(_C3):
+class _heating_time_lossless(_of_mass_and_specific_heat_and_temperature):
     """How long does it take to heat the kettle? mass [g], specific_heat [kJ/(kg K)], temperature [degC], target_temperature [degC], power [kW], efficiency [fraction], vessel_heat_capacity [kJ/K] -> [min]. Use: the usual estimate, with one efficiency for the whole heating."""
     lossless: _heating_time_lossless
     newton_loss: _heating_time_newton_loss
 
-class _heating_time_newton_loss(_C4):
+class _heating_time_newton_loss(_of_mass_and_specific_heat_and_temperature_variant_2):
     """How long does it take to heat the kettle? mass [g], specific_heat [kJ/(kg K)], temperature [degC], target_temperature [degC], power [kW], loss_coefficient [kW/K], efficiency [fraction], vessel_heat_capacity [kJ/K], ambient_temperature [degC] -> [min]. Use: a weak burner or a bare kettle, once the loss has been measured."""
 
-class _hop_absorption_per_mass(_C5):
+class _hop_absorption_per_mass(_of_hop_mass_and_absorption):
     """How much wort do the drained hops keep? hop_mass [g], absorption [L/kg] -> [L]."""
     per_mass: _hop_absorption_per_mass
 
-class _net_power_latent_heat(_C6):
+class _net_power_latent_heat(_of_evaporation_rate_and_boiling_temperature):
     """What net power does a measured boil-off stand for? evaporation_rate [g/h], boiling_temperature [degC] -> [kW]."""
     latent_heat: _net_power_latent_heat
 

@@ -4,7 +4,7 @@ from typing import Any, overload
 
 from . import Family, Model, _A, _L, _N, _P, _S, _W
 
-class _C1(Model):
+class _of_alcohol_by_volume(Model):
     @overload
     def __call__(self, alcohol_by_volume: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -12,10 +12,10 @@ class _C1(Model):
     @overload
     def __call__(self, alcohol_by_volume: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _alcohol_tolerance_eu_1169_beer(_C1):
+class _alcohol_tolerance_eu_1169_beer(_of_alcohol_by_volume):
     """By how much may the stated strength differ from the actual one, plus or minus? alcohol_by_volume [% vol] -> [% vol]. Use: beer above 1.2 % vol on a label in the European Union."""
 
-class _alcohol_tolerance_us_27cfr7(_C1):
+class _alcohol_tolerance_us_27cfr7(_of_alcohol_by_volume):
     """By how much may the stated strength differ from the actual one, plus or minus? alcohol_by_volume [% vol] -> [% vol]. Use: malt beverages of 0.5 % vol or more on a label in the United States."""
 
 class _alcohol_tolerance(Family):
@@ -23,7 +23,7 @@ class _alcohol_tolerance(Family):
     eu_1169_beer: _alcohol_tolerance_eu_1169_beer
     us_27cfr7: _alcohol_tolerance_us_27cfr7
 
-class _duty_strength_uk(_C1):
+class _duty_strength_uk(_of_alcohol_by_volume):
     """On what strength is duty charged? alcohol_by_volume [% vol] -> [% vol]. Use: beer duty in the United Kingdom."""
     uk: _duty_strength_uk
 

@@ -7,7 +7,7 @@ from numpy.typing import NDArray
 
 from . import Family, Model, _A, _L, _N, _P, _S, _W
 
-class _C1(Model):
+class _of_original_extract_and_density_and_real_attenuation(Model):
     @overload
     def __call__(self, original_extract: _S, density: _S, real_attenuation: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -15,7 +15,7 @@ class _C1(Model):
     @overload
     def __call__(self, original_extract: _L, density: _L, real_attenuation: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C2(Model):
+class _of_co2_mass_and_room_volume_and_temperature(Model):
     @overload
     def __call__(self, co2_mass: _S, room_volume: _S, temperature: _S = 20.0, background: _S = 420.0, *, policy: _P = None) -> float: ...
     @overload
@@ -23,7 +23,7 @@ class _C2(Model):
     @overload
     def __call__(self, co2_mass: _L, room_volume: _L, temperature: _L = 20.0, background: _L = 420.0, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C3(Model):
+class _of_release_rate_and_fresh_air_flow_and_temperature(Model):
     @overload
     def __call__(self, release_rate: _S, fresh_air_flow: _S, temperature: _S = 20.0, background: _S = 420.0, *, policy: _P = None) -> float: ...
     @overload
@@ -31,7 +31,7 @@ class _C3(Model):
     @overload
     def __call__(self, release_rate: _L, fresh_air_flow: _L, temperature: _L = 20.0, background: _L = 420.0, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C4(Model):
+class _of_co2_concentration(Model):
     @overload
     def __call__(self, co2_concentration: _S, *, policy: _P = None) -> int: ...
     @overload
@@ -39,14 +39,14 @@ class _C4(Model):
     @overload
     def __call__(self, co2_concentration: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _co2_release_balling(_C1):
+class _co2_release_balling(_of_original_extract_and_density_and_real_attenuation):
     """How much carbon dioxide does a fermentation give off? original_extract [degP], density [kg/m3], real_attenuation [fraction] -> [g/L]. Use: a whole fermentation, in grams per litre of wort."""
     balling: _co2_release_balling
 
-class _co2_concentration_sealed_room(_C2):
+class _co2_concentration_sealed_room(_of_co2_mass_and_room_volume_and_temperature):
     """How much carbon dioxide is in the air of the room? co2_mass [g], room_volume [m3], temperature [degC], background [ppm] -> [ppm]. Use: a cylinder that empties, or a room without ventilation."""
 
-class _co2_concentration_steady_ventilation(_C3):
+class _co2_concentration_steady_ventilation(_of_release_rate_and_fresh_air_flow_and_temperature):
     """How much carbon dioxide is in the air of the room? release_rate [g/h], fresh_air_flow [m3/h], temperature [degC], background [ppm] -> [ppm]. Use: a room with a known flow of fresh air."""
 
 class _co2_concentration(Family):
@@ -54,7 +54,7 @@ class _co2_concentration(Family):
     sealed_room: _co2_concentration_sealed_room
     steady_ventilation: _co2_concentration_steady_ventilation
 
-class _caution_project_rule(_C4):
+class _caution_project_rule(_of_co2_concentration):
     """Which level of caution does the carbon dioxide in a room call for? co2_concentration [ppm] -> [level]. Use: the mean of a room."""
     project_rule: _caution_project_rule
 

@@ -4,7 +4,7 @@ from typing import Any, overload
 
 from . import Model, _A, _L, _N, _P, _S, _W
 
-class _C1(Model):
+class _of_cells_and_cells_per_gram_and_viability(Model):
     @overload
     def __call__(self, cells: _S, cells_per_gram: _S = 5000000000.0, viability: _S = 1.0, *, policy: _P = None) -> float: ...
     @overload
@@ -12,7 +12,7 @@ class _C1(Model):
     @overload
     def __call__(self, cells: _L, cells_per_gram: _L = 5000000000.0, viability: _L = 1.0, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C2(Model):
+class _of_volume_and_dose(Model):
     @overload
     def __call__(self, volume: _S, dose: _S = 0.65, *, policy: _P = None) -> float: ...
     @overload
@@ -20,7 +20,7 @@ class _C2(Model):
     @overload
     def __call__(self, volume: _L, dose: _L = 0.65, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C3(Model):
+class _of_volume_and_extract_and_pitch_rate(Model):
     @overload
     def __call__(self, volume: _S, extract: _S, pitch_rate: _S = 0.75, *, policy: _P = None) -> float: ...
     @overload
@@ -28,7 +28,7 @@ class _C3(Model):
     @overload
     def __call__(self, volume: _L, extract: _L, pitch_rate: _L = 0.75, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C4(Model):
+class _of_volume_and_gravity(Model):
     @overload
     def __call__(self, volume: _S, gravity: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -36,7 +36,7 @@ class _C4(Model):
     @overload
     def __call__(self, volume: _L, gravity: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C5(Model):
+class _of_cells_and_cells_per_ml_and_viability(Model):
     @overload
     def __call__(self, cells: _S, cells_per_ml: _S, viability: _S = 1.0, *, policy: _P = None) -> float: ...
     @overload
@@ -44,7 +44,7 @@ class _C5(Model):
     @overload
     def __call__(self, cells: _L, cells_per_ml: _L, viability: _L = 1.0, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C6(Model):
+class _of_cells_and_volume(Model):
     @overload
     def __call__(self, cells: _S, volume: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -52,7 +52,7 @@ class _C6(Model):
     @overload
     def __call__(self, cells: _L, volume: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C7(Model):
+class _of_cells_and_extract_mass(Model):
     @overload
     def __call__(self, cells: _S, extract_mass: _S, *, policy: _P = None) -> float: ...
     @overload
@@ -60,7 +60,7 @@ class _C7(Model):
     @overload
     def __call__(self, cells: _L, extract_mass: _L, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _C8(Model):
+class _of_days_and_initial_viability_and_retained(Model):
     @overload
     def __call__(self, days: _S, initial_viability: _S = 1.0, retained: _S = 0.8, reference_days: _S = 30.0, *, policy: _P = None) -> float: ...
     @overload
@@ -68,35 +68,35 @@ class _C8(Model):
     @overload
     def __call__(self, days: _L, initial_viability: _L = 1.0, retained: _L = 0.8, reference_days: _L = 30.0, *, policy: _P = None, out: Any = None, where: Any = True) -> Any: ...
 
-class _dry_mass_per_gram(_C1):
+class _dry_mass_per_gram(_of_cells_and_cells_per_gram_and_viability):
     """How much dry yeast should be pitched? cells [cells], cells_per_gram [cells/g], viability [fraction] -> [g]. Use: whenever a number of cells is wanted."""
     per_gram: _dry_mass_per_gram
     dose_rate: _dry_mass_dose_rate
 
-class _dry_mass_dose_rate(_C2):
+class _dry_mass_dose_rate(_of_volume_and_dose):
     """How much dry yeast should be pitched? volume [L], dose [g/L] -> [g]. Use: to follow the dose on a data sheet."""
 
-class _pitch_rate_plato(_C3):
+class _pitch_rate_plato(_of_volume_and_extract_and_pitch_rate):
     """How many yeast cells should be pitched? volume [L], extract [degP], pitch_rate [million cells/(mL degP)] -> [cells]. Use: any gravity, and whenever a rate is prescribed."""
     rate_plato: _pitch_rate_plato
     two_step: _pitch_two_step
 
-class _pitch_two_step(_C4):
+class _pitch_two_step(_of_volume_and_gravity):
     """How many yeast cells should be pitched? volume [L], gravity [SG 20/20] -> [cells]. Use: ale pitched and fermented above 18 degC (65 degF), up to a gravity of 1.076."""
 
-class _slurry_volume_count(_C5):
+class _slurry_volume_count(_of_cells_and_cells_per_ml_and_viability):
     """How much harvested yeast slurry holds the cells? cells [cells], cells_per_ml [cells/mL], viability [fraction] -> [L]."""
     count: _slurry_volume_count
 
-class _starter_unstirred_table(_C6):
+class _starter_unstirred_table(_of_cells_and_volume):
     """How many cells are there after a starter? cells [cells], volume [L] -> [cells]. Use: a starter that stands."""
     unstirred_table: _starter_unstirred_table
     stirred_extract: _starter_stirred_extract
 
-class _starter_stirred_extract(_C7):
+class _starter_stirred_extract(_of_cells_and_extract_mass):
     """How many cells are there after a starter? cells [cells], extract_mass [g] -> [cells]. Use: a stirred starter."""
 
-class _viability_exponential(_C8):
+class _viability_exponential(_of_days_and_initial_viability_and_retained):
     """What share of stored yeast is still alive? days [d], initial_viability [fraction], retained [fraction], reference_days [d] -> [fraction]."""
     exponential: _viability_exponential
 
