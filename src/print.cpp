@@ -274,7 +274,8 @@ private:
         while (letters < s.size() && is_letter(s[letters])) ++letters;
         std::size_t digits = letters;
         while (digits < s.size() && is_digit(s[digits])) ++digits;
-        return letters >= 1 && letters <= 3 && digits == s.size();
+        bool const row_or_column = s == "R" || s == "r" || s == "C" || s == "c";
+        return row_or_column || (letters >= 1 && letters <= 3 && digits > letters && digits == s.size());
     }
 };
 
@@ -745,6 +746,13 @@ public:
         uses_.assign(g.steps.size(), 0);
         std::set<int> seen;
         count(node, seen);
+        moves_.assign(g.steps.size(), 0);
+        for (int i = 0; i < g.size(); ++i) {
+            recorded_step const& s = g[i];
+            moves_[static_cast<std::size_t>(i)] = s.what == step::item || s.what == step::member || s.what == step::running;
+            for (int o : s.of)
+                if (s.what != step::sum) moves_[static_cast<std::size_t>(i)] |= moves_[static_cast<std::size_t>(o)];
+        }
         return expression(node).s;
     }
     std::string row(const std::string& wish, const std::string& formula) {
@@ -767,6 +775,7 @@ private:
     std::string text_;
     int count_ = 0;
     bool in_sum_ = false;
+    std::vector<char> moves_;  // does a step change within a sum?
 
     void count(int n, std::set<int>& seen) {
         if (!seen.insert(n).second) return;
@@ -793,7 +802,7 @@ private:
     text expression(int n) {
         recorded_step const& s = (*g_)[n];
         if (is_leaf(s.what)) return leaf(n, s);
-        if (auto const at = known_.find(n); at != known_.end() && !in_sum_) return {at->second, atom};
+        if (auto const at = known_.find(n); at != known_.end()) return {at->second, atom};
         text t = spelled_out(s);
         if (!in_sum_ && (uses_[static_cast<std::size_t>(n)] > 1 || s.what == step::named) && !is_condition(s.what)) {
             const char* const wish = s.what == step::named ? s.name : "u";
@@ -885,8 +894,17 @@ private:
             default: throw not_printable{"a step has no form in a spreadsheet"};
         }
     }
-    // Nothing yet of a sum's body may stand in a row of its own.
-    void prepare(int) {}
+    // What is the same in all terms of a sum gets its row before it.
+    void prepare(int n) {
+        if (is_leaf((*g_)[n].what) || is_condition((*g_)[n].what)) return;
+        if (!moves_[static_cast<std::size_t>(n)]) {
+            std::string const s = expression(n).s;
+            bool const is_a_name = std::all_of(s.begin(), s.end(), [](char c) { return is_letter(c) || is_digit(c) || c == '_'; });
+            if (!known_.count(n)) known_[n] = is_a_name ? s : row("u", s);
+            return;
+        }
+        for (int o : (*g_)[n].of) prepare(o);
+    }
 };
 
 // ---- mathematics ----------------------------------------------------------------------------------------------------
@@ -898,8 +916,26 @@ public:
     // Lines of an aligned display: definitions, then the results, then the constants of sums.
     std::vector<std::string> lines() {
         std::vector<std::string> out;
-        for (int i = 0; i < g_.size(); ++i)
-            if (reached_[u(i)] && defines_[u(i)]) out.push_back(definition(i));
+        std::vector<std::set<int>> open(g_.steps.size());  // what an iteration looks for, until it is defined
+        std::vector<std::pair<int, std::string>> waiting;
+        for (int i = 0; i < g_.size(); ++i) {
+            if (!reached_[u(i)]) continue;
+            recorded_step const& s = g_[i];
+            bool const solves = s.what == step::root || s.what == step::bracketed;
+            int const variable = solves ? s.of[s.what == step::root ? 1 : 2] : -1;
+            if (s.what == step::variable) open[u(i)].insert(i);
+            for (int o : s.of) open[u(i)].insert(open[u(o)].begin(), open[u(o)].end());
+            open[u(i)].erase(variable);
+            if (!defines_[u(i)]) continue;
+            if (!open[u(i)].empty()) {
+                waiting.emplace_back(i, definition(i));
+                continue;
+            }
+            out.push_back(definition(i));
+            if (!solves) continue;
+            for (auto& w : waiting) out.push_back(std::move(w.second));
+            waiting.clear();
+        }
         for (std::size_t k = 0; k < g_.results.size(); ++k) out.push_back(guarded(left_[k], g_.results[k]));
         for (auto const& note : notes_) out.push_back(note);
         return out;
@@ -915,7 +951,7 @@ private:
     std::vector<char> in_loop_;  // does a step change with the index of a sum?
     std::vector<std::string> notes_;
     std::set<std::string> taken_;
-    std::map<int, std::string> item_;
+    std::map<std::vector<double>, std::string> item_;
     int automatic_ = 0;
 
     std::size_t u(int n) const { return static_cast<std::size_t>(n); }
@@ -1020,13 +1056,13 @@ private:
                 if (defines_[u(s.of[0])] && g_[s.of[0]].what != step::named) {
                     // The name is the step's own.
                     symbol_[u(i)] = symbol_[u(s.of[0])] = symbol(word(s.name));
-                    --automatic_;
                 } else {
                     name(i, word(s.name));
                 }
             } else if ((uses_[u(i)] > 1 && w >= worth_naming_used_twice) || (uses_[u(i)] > 2 && w >= worth_naming_used_often) || (w > too_wide && !tops.count(i)) ||
                        s.what == step::root || s.what == step::bracketed || s.what == step::lines) {
-                name(i, "u_{" + std::to_string(++automatic_) + "}");
+                while (taken_.count("u_{" + std::to_string(++automatic_) + "}")) {}
+                name(i, "u_{" + std::to_string(automatic_) + "}");
             }
         }
         for (int i = 0; i < g_.size(); ++i) {
@@ -1044,8 +1080,8 @@ private:
     std::string definition(int i) {
         recorded_step const& s = g_[i];
         std::string const left = symbol_[u(i)];
-        if (s.what == step::root) return left + " &\\;:\\; " + equation(s.of[2]);
-        if (s.what == step::bracketed) return left + " &\\;:\\; " + equation(s.of[3]) + ",\\quad " + whole(s.of[0]) + " \\le " + left + " \\le " + whole(s.of[1]);
+        if (s.what == step::root) return left + " &\\text{ is the root of } " + equation(s.of[2]);
+        if (s.what == step::bracketed) return left + " &\\text{ is the root of } " + equation(s.of[3]) + ",\\quad " + whole(s.of[0]) + " \\le " + left + " \\le " + whole(s.of[1]);
         if (s.what == step::named) return guarded(left, s.of[0]);
         return left + " &= " + whole(i, true);
     }
@@ -1155,9 +1191,11 @@ private:
                 double const p = std::round(a * q);
                 if (p > 0.0 && p < 1e6 && p / q == a) return {sign + "\\frac{" + shortest(p) + "}{" + std::to_string(q) + "}", sign.empty() ? atom : prefix};
             }
-            char rounded[40];
-            std::snprintf(rounded, sizeof rounded, "%.10g", a);
-            s = rounded;
+            if (digits > 16) {
+                char rounded[40];
+                std::snprintf(rounded, sizeof rounded, "%.15g", a);
+                s = rounded;
+            }
         }
         std::size_t const e = s.find('e');
         if (e == std::string::npos) return {sign + s, sign.empty() ? atom : prefix};
@@ -1165,6 +1203,7 @@ private:
         std::string mantissa = s.substr(0, e);
         if (power < 0 && power >= -4) {
             char plain[60];
+            digits = static_cast<std::size_t>(std::count_if(mantissa.begin(), mantissa.end(), is_digit));
             std::snprintf(plain, sizeof plain, "%.*f", static_cast<int>(digits) - 1 - power, a);
             return {sign + plain, sign.empty() ? atom : prefix};
         }
@@ -1207,12 +1246,12 @@ private:
         std::size_t const n = s.xs.size();
         for (std::size_t i = 0; i < n; ++i) {
             if (n > 24 && i == 3) {
-                p += ", \\dots";
+                p += "\\dots, ";
                 i = n - 2;
                 continue;
             }
-            p += (i ? ", " : "") + std::string("(") + number(s.xs[i]).s + ", " + number(s.ys[i]).s + ")";
-            if (i % 6 == 5 && i + 1 < n && n <= 24) p += " \\\\\n&\\quad ";
+            p += "(" + number(s.xs[i]).s + ", " + number(s.ys[i]).s + ")" + (i + 1 < n ? ", " : "");
+            if (i % 6 == 5 && i + 1 < n && n <= 24) p += "\\\\\n&\\quad ";
         }
         return p;
     }
@@ -1230,7 +1269,7 @@ private:
                 return {with_index(word(e_.inputs[s.count].name), shift ? "i+" + std::to_string(shift) : "i"), atom};
             }
             case step::item: {
-                auto& letter = item_[i];
+                auto& letter = item_[s.ys];
                 if (letter.empty()) {
                     letter = std::string(1, "abcdfghk"[(item_.size() - 1) % 8]);
                     letter = with_index(symbol(letter), "i");
@@ -1238,12 +1277,12 @@ private:
                     std::size_t const n = s.ys.size();
                     for (std::size_t k = 0; k < n; ++k) {
                         if (n > 30 && k == 3) {
-                            values += ", \\dots";
+                            values += "\\dots, ";
                             k = n - 2;
                             continue;
                         }
-                        values += (k ? ", " : "") + number(s.ys[k]).s;
-                        if (k % 8 == 7 && k + 1 < n && n <= 30) values += " \\\\\n&\\quad ";
+                        values += number(s.ys[k]).s + (k + 1 < n ? ", " : "");
+                        if (k % 6 == 5 && k + 1 < n && n <= 30) values += "\\\\\n&\\quad ";
                     }
                     notes_.push_back(letter + " &= " + values);
                 }

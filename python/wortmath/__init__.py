@@ -53,5 +53,12 @@ topics = _build()
 
 from . import batch  # noqa: E402  (needs nothing of the topics, but stands after them in the namespace)
 
+
+def get_include() -> str:
+    """The folder of the C++ headers that this package carries, for building extension modules against them."""
+    from pathlib import Path
+    return str(Path(__file__).with_name("include"))
+
+
 __version__ = "0.1.0"
-__all__ = ["batch", "Family", "Model", "RangeError", "RangeWarning", "topics", *topics]
+__all__ = ["batch", "Family", "Model", "RangeError", "RangeWarning", "get_include", "topics", *topics]

@@ -20,7 +20,7 @@ def takes_spectrum(model: Any) -> bool:
 
 
 def _relative(model: Any, spectrum: Any) -> Callable[[float], float]:
-    from . import colour  # type: ignore[attr-defined]
+    from . import colour
     if callable(spectrum):
         return spectrum  # type: ignore[no-any-return]
     with_parameter = {"log_linear": colour.spectrum.log_linear, "two_group": colour.spectrum.two_group}
@@ -36,7 +36,7 @@ def _relative(model: Any, spectrum: Any) -> Callable[[float], float]:
 
 def through(model: Any, bound: list[Any], policy: str | None) -> Any:
     """Tristimulus values through a spectrum that is a name with its parameter, or a function of the wavelength in nm."""
-    from . import colour  # type: ignore[attr-defined]
+    from . import colour
     srm, path_length, illuminant, observer, spectrum = bound
     relative = _relative(model, spectrum)
     how = {} if policy is None else {"policy": policy}
@@ -46,7 +46,7 @@ def through(model: Any, bound: list[Any], policy: str | None) -> Any:
     ratios = np.array([float(relative(float(w))) if used else 0.0 for w, used in zip(wavelengths, rows)])
     if np.isnan(ratios).any():
         raise RangeError(f"{model.path}: spectrum gives no number at some wavelength; it needs one at every row of the table, 380 to 780 nm", model.path, "spectrum")
-    whole = {"policy": "extrapolate"}
+    whole: Any = {"policy": "extrapolate"}
     transmittances = rows * colour.transmittance(np.expand_dims(srm, -1), np.expand_dims(path_length, -1), ratios, **whole)
     seen = colour.tristimulus_from_transmittance(transmittances, illuminant, observer, **whole)
     white = colour.tristimulus_from_transmittance(rows, illuminant, observer)

@@ -24,7 +24,7 @@ DARK = {"paper": "#1e1b18", "desk": "#141210", "ink": "#ece6dd", "muted": "#b3a9
 _STYLE = """
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
-body{margin:0;background:var(--desk);color:var(--ink);font:1rem/1.5 system-ui,-apple-system,"Segoe UI",Roboto,"Liberation Sans",Arial,sans-serif;font-variant-numeric:tabular-nums}
+body{margin:0;background:var(--desk);color:var(--ink);font:1rem/1.5 -apple-system,"Segoe UI",Roboto,"Helvetica Neue",Arial,"Liberation Sans",system-ui,sans-serif;font-variant-numeric:tabular-nums}
 main{max-width:62rem;margin:0 auto;background:var(--paper);padding:1.25rem 1rem 2rem;overflow-wrap:break-word}
 h1,h2{font-family:"Iowan Old Style","Palatino Linotype",Palatino,Georgia,"Liberation Serif",serif;font-weight:600;line-height:1.15}
 h1{font-size:2.1rem;margin:0 0 .25rem;letter-spacing:-.01em}
@@ -32,7 +32,7 @@ h2{font-size:1.4rem;margin:2.25rem 0 .75rem;padding-top:.6rem;border-top:2px sol
 h3{font-size:1rem;line-height:1.35;margin:0}
 p{margin:.25rem 0}
 a{color:inherit}
-ul,ol,dl,dd{margin:0;padding:0}
+ul,ol{margin:0;padding:0}
 ul,ol{list-style:none}
 .small,.fine{font-size:.875rem;color:var(--muted)}
 .sum{display:flex;flex-wrap:wrap;gap:.25rem 1.1rem;margin:.7rem 0;font-weight:600;font-size:1.05rem;align-items:center}
@@ -47,18 +47,20 @@ ul,ol{list-style:none}
 ol>li.step:first-child{border-top:0}
 .when{font-weight:600;font-size:1.05rem;color:var(--amber);white-space:nowrap}
 .what{min-width:0}
-.no{display:inline-block;min-width:1.5em;color:var(--muted);font-weight:400}
+.no{display:inline-block;min-width:1.2em;margin-right:.45em;color:var(--muted);font-weight:400}
 .goes{margin:.2rem 0 .3rem}
-.goes .left{min-width:3.6rem;white-space:nowrap}
+.goes .left{min-width:5.3rem;white-space:nowrap}
 .goes .at{min-width:3rem;color:var(--amber);font-weight:600}
-.reads{margin-top:.4rem}
-.reads div{display:grid;grid-template-columns:1fr auto 5.2rem;gap:0 .7rem;align-items:center;padding:.12rem 0}
-.reads dt{color:var(--muted);font-size:.9rem}
-.reads .val{font-weight:600;text-align:right}
-.slot{height:1.9rem;border:1px solid var(--muted);border-radius:3px}
+.reads{margin-top:.4rem;align-self:start}
+.reads th,.reads td{border:0;padding:.1rem 0;vertical-align:middle}
+.reads th{color:var(--muted);font-size:.9rem;font-weight:400;line-height:1.25}
+.reads .val{font-weight:600;text-align:right;padding:0 .7rem;white-space:nowrap}
+.reads .slot{width:5.2rem}
+.slot span{display:block;height:1.9rem;border:1px solid var(--muted);border-radius:3px}
 .mind{grid-column:1/-1;margin:.35rem 0 0;padding:.4rem .7rem;font-size:.875rem;line-height:1.42;background:var(--note-wash);border-left:3px solid var(--muted)}
 .mind.caution{background:var(--caution-wash);border-color:var(--amber)}
 .mind.stop{background:var(--stop-wash);border-color:var(--stop)}
+.mind.again{background:none;border-color:var(--rule);padding-top:0;padding-bottom:0}
 .mind .word{color:var(--amber);letter-spacing:.03em}
 .mind.stop .word{color:var(--stop)}
 .way{display:grid;grid-template-columns:repeat(auto-fit,minmax(6.6rem,1fr));gap:.5rem 0;margin:.2rem 0 .6rem}
@@ -72,9 +74,9 @@ tbody th{font-weight:400}
 td.figure{font-weight:600;white-space:nowrap}
 td.right,th.right{text-align:right}
 .wide{overflow-x:auto}
-.facts div{display:grid;grid-template-columns:8rem 1fr;gap:0 .8rem;padding:.2rem 0;border-top:1px solid var(--rule)}
-.facts div:first-child{border-top:0}
-.facts dt{color:var(--muted)}
+.facts th{width:8rem;font-weight:400;color:var(--muted)}
+.facts th,.facts td{padding:.2rem .8rem .2rem 0}
+.facts tr:first-child>*{border-top:0}
 .plots{display:grid;gap:1.6rem 2rem;grid-template-columns:repeat(auto-fit,minmax(min(100%,18.5rem),1fr));align-items:start}
 figure{margin:0;break-inside:avoid}
 figure h3{margin-bottom:.4rem}
@@ -122,8 +124,10 @@ _PRINT = """
  .step{grid-template-columns:13mm minmax(0,1fr) 62mm;gap:0 4mm;padding:1.1mm 0;break-inside:avoid}
  .what{grid-column:2}
  .reads{margin-top:0}
- .reads div{grid-template-columns:1fr auto 17mm;gap:0 2.5mm;padding:.2mm 0}
- .slot{height:4.6mm}
+ .reads th,.reads td{padding:.2mm 0}
+ .reads .val{padding:0 2.5mm}
+ .reads .slot{width:17mm}
+ .slot span{height:4.4mm}
  .mind{grid-column:2/-1;font-size:7.1pt;line-height:1.24;margin-top:.6mm;padding:.5mm 2mm;background:none;border-left-width:1pt}
  .mind.caution,.mind.stop{border-left-width:2.4pt}
  .way{margin:1mm 0;gap:1mm 0;grid-template-columns:repeat(auto-fit,minmax(20mm,1fr))}
@@ -132,12 +136,13 @@ _PRINT = """
  table{font-size:8.2pt}
  th,td{padding:.35mm 3mm .35mm 0}
  .small,.fine,figcaption,footer{font-size:7.1pt}
- .facts div{grid-template-columns:24mm 1fr;padding:.35mm 0}
+ .facts th{width:24mm}
+ .facts th,.facts td{padding:.3mm 3mm .3mm 0}
  .plots{grid-template-columns:repeat(4,1fr);gap:3mm}
  figcaption{display:none}
  footer{margin-top:2mm;padding-top:1mm}
  a{text-decoration:none}
- tr,.facts div{break-inside:avoid}
+ tr{break-inside:avoid}
 }
 """
 
@@ -176,7 +181,7 @@ def _cautions(cautions: list[Caution]) -> str:
         parts.append(f'<p class="mind {_e(c.level)}">{word}<b>{_e(c.title[0].upper() + c.title[1:])}.</b> {told}</p>')
     if again:
         told = "; ".join(f'{_e(_words.listed(titles))}, as in <a href="#step-{step}">step {step}</a>' for step, titles in again.items())
-        parts.append(f'<p class="mind always"><b>Again:</b> {told}.</p>')
+        parts.append(f'<p class="mind again"><b>Again:</b> {told}.</p>')
     return "".join(parts)
 
 
@@ -213,25 +218,38 @@ def _goes(step: StepStory, story: Story, boil: float) -> str:
     return f'<ul class="goes">{"".join(rows)}</ul>'
 
 
-def _readings(step: StepStory) -> str:
+def _readings(step: StepStory, forecast: Forecast) -> str:
     """What the instruments should show, each beside an empty box for what they do show."""
-    rows = ([("hydrometer", step.hydrometer)] if step.hydrometer else []) + ([("volume", step.volume)] if step.volume else []) + step.expect
+    rows = []
+    if step.hydrometer:
+        number, _, how = step.hydrometer.partition(" (")
+        rows.append((f"hydrometer, {how.rstrip(')')}" if how else "hydrometer", number))
+    if step.volume:
+        amount, _, warm = step.volume.partition(" at ")
+        rows.append((f"volume at {warm}", amount))
+    rows += step.expect
+    if step.do == "bottle":
+        rows.append(("bottles", str(forecast.package["bottles"])))
     if not rows:
         return ""
-    cells = "".join(f'<div><dt>{_e(label)}</dt><dd class="val">{_e(value)}</dd><dd class="slot"></dd></div>' for label, value in rows)
-    return f'<dl class="reads">{cells}</dl>'
+    cells = "".join(f'<tr><th scope="row">{_e(label)}</th><td class="val">{_e(value)}</td><td class="slot"><span></span></td></tr>' for label, value in rows)
+    return f'<table class="reads"><tbody>{cells}</tbody></table>'
 
 
-def _step(step: StepStory, story: Story, boil: float) -> str:
+def _facts(rows: list[tuple[str, str]]) -> str:
+    return '<table class="facts"><tbody>' + "".join(f'<tr><th scope="row">{_e(label)}</th><td>{_e(value)}</td></tr>' for label, value in rows) + "</tbody></table>"
+
+
+def _step(step: StepStory, story: Story, forecast: Forecast, boil: float) -> str:
     when = f"Day {step.day:.3g}" if step.day is not None else _clock(story, step.begin or 0.0)
     actions = "".join(f"<p>{_e(a)}</p>" for a in step.actions)
     return (f'<li class="step" id="step-{step.number}"><p class="when">{when}</p><div class="what"><h3><span class="no">{step.number}</span>{_e(step.title)}</h3>'
-            f"{actions}{_goes(step, story, boil)}</div>{_readings(step)}{_cautions(step.cautions)}</li>")
+            f"{actions}{_goes(step, story, boil)}</div>{_readings(step, forecast)}{_cautions(step.cautions)}</li>")
 
 
 def _steps(steps: list[StepStory], story: Story, forecast: Forecast) -> str:
     minutes = {s["number"]: s["minutes"]["value"] for s in forecast.batch.steps if s["do"] == "boil"}
-    return "<ol>" + "".join(_step(s, story, minutes.get(s.number, 0.0)) for s in steps) + "</ol>"
+    return "<ol>" + "".join(_step(s, story, forecast, minutes.get(s.number, 0.0)) for s in steps) + "</ol>"
 
 
 def _days(steps: list[StepStory], forecast: Forecast) -> str:
@@ -274,10 +292,9 @@ def _targets(story: Story, forecast: Forecast) -> str:
 def _package(p: PackageStory | None) -> str:
     if p is None:
         return ""
-    rows = "".join(f"<div><dt>{_e(label)}</dt><dd>{_e(value)}</dd></div>" for label, value in p.rows)
     level = ("note", "caution", "stop")[p.level]
     remark = f'<p class="small">{_e(p.remark)}</p>' if p.remark else ""
-    return (f'<section><h2>{_e(p.headline)}</h2><dl class="facts">{rows}</dl>{remark}<p class="mind {level}"><b>{_e(p.verdict)}</b></p>'
+    return (f'<section><h2>{_e(p.headline)}</h2>{_facts(p.rows)}{remark}<p class="mind {level}"><b>{_e(p.verdict)}</b></p>'
             '<p class="small">Pressures are above the air outside.</p></section>')
 
 
@@ -325,10 +342,9 @@ def _fine(story: Story, forecast: Forecast) -> str:
              ("difference", "less than a milligram" if abs(story.imbalance) < 1e-3 else f"{abs(story.imbalance):.3g} g")]
     parts = [_additions(story.additions)]
     if story.by_model:
-        parts.append('<h3>Formula by formula</h3><dl class="facts">' + "".join(
-            f"<div><dt>{_e(label)}</dt><dd>{_e(', '.join(f'{n} {v}' for n, v in values))}</dd></div>" for label, values in story.by_model) + "</dl>")
+        parts.append("<h3>Formula by formula</h3>" + _facts([(label, ", ".join(f"{n} {v}" for n, v in values)) for label, values in story.by_model]))
     parts.append(_used_models(forecast))
-    parts.append('<h3>Ledger</h3><dl class="facts">' + "".join(f"<div><dt>{k}</dt><dd>{_e(v)}</dd></div>" for k, v in flows) + "</dl>")
+    parts.append("<h3>Ledger</h3>" + _facts(flows))
     for title, entries in (("Not in the file, taken as usual", story.assumed), ("Outside the range that was checked", story.outside), ("Not computed", story.reasons)):
         if entries:
             parts.append(f"<h3>{title}</h3><ul>" + "".join(f"<li>{_e(x)}</li>" for x in entries) + "</ul>")

@@ -9,8 +9,8 @@ import io
 import re
 from collections.abc import Callable
 from dataclasses import dataclass
-from html import escape
 from typing import TYPE_CHECKING, Any
+from xml.etree import ElementTree
 
 from . import _words
 
@@ -63,31 +63,50 @@ class _Sheet:
 
 def _for_page(svg: str, key: str, title: str, description: str) -> str:
     """What matplotlib wrote, as a part of a page: its own ids, the page's colours and font, a text alternative, nothing to spare."""
-    svg = svg[svg.index("<svg"):]
-    svg = re.sub(r"<metadata>.*?</metadata>", "", svg, flags=re.S)
-    svg = re.sub(r"<!--.*?-->", "", svg, flags=re.S)
-    svg = svg.replace("xlink:href", "href")
+    drawn = ElementTree.fromstring(svg)
     used = set(re.findall(r'(?:href="#|url\(#)([^")]+)', svg))
-    svg = re.sub(r' id="([^"]+)"', lambda m: f' id="{key}-{m[1]}"' if m[1] in used else "", svg)
-    svg = re.sub(r'(href="#|url\(#)', lambda m: f"{m[1]}{key}-", svg)
-    for drawn, shown in _IN_PAGE.items():
-        svg = svg.replace(drawn, shown)
-    svg = re.sub(r"font:\s*(?:(\d+)\s+)?([\d.]+)px[^;\"]*", lambda m: f"font-size: {m[2]}px" + (f"; font-weight: {m[1]}" if m[1] else ""), svg)
-    svg = re.sub(r"font-family:[^;\"]*;?\s*", "", svg)
-    svg = re.sub(r"<style type=\"text/css\">.*?</style>", "", svg, flags=re.S)
-    svg = re.sub(r"<[^>]*>", lambda tag: re.sub(r"(\d+\.\d{2})\d+", r"\1", tag[0]), svg)
-    svg = re.sub(r"<defs>\s*</defs>", "", svg)
-    while re.search(r"<g[^>]*>\s*</g>", svg):
-        svg = re.sub(r"<g[^>]*>\s*</g>", "", svg)
-    while re.search(r"<g>((?:(?!</?g\b).)*)</g>", svg, flags=re.S):
-        svg = re.sub(r"<g>((?:(?!</?g\b).)*)</g>", r"\1", svg, flags=re.S)
-    svg = re.sub(r">\s+<", "><", svg)
-    svg = re.sub(r"\s*\n\s*", " ", svg)
-    box = re.search(r'viewBox="([^"]+)"', svg)
-    assert box is not None
-    head = (f'<svg class="plot" role="img" viewBox="{box[1]}" aria-labelledby="{key}-title {key}-desc">'
-            f'<title id="{key}-title">{escape(title)}</title><desc id="{key}-desc">{escape(description)}</desc>')
-    return head + svg[svg.index(">") + 1:]
+    root = ElementTree.Element("svg", {"class": "plot", "role": "img", "viewBox": drawn.get("viewBox", ""), "aria-labelledby": f"{key}-title {key}-desc"})
+    for name, text in (("title", title), ("desc", description)):
+        ElementTree.SubElement(root, name, {"id": f"{key}-{name}"}).text = text
+    for child in drawn:
+        root.extend(_kept(child, key, used))
+    return ElementTree.tostring(root, encoding="unicode")
+
+
+def _kept(node: ElementTree.Element, key: str, used: set[str]) -> list[ElementTree.Element]:
+    """A node without its namespace, unused ids and needless groups; none, if nothing of it is to be seen."""
+    name = node.tag.rpartition("}")[2] if isinstance(node.tag, str) else ""
+    children = [kept for child in node for kept in _kept(child, key, used)]
+    if name in ("", "metadata", "style") or name in ("g", "defs", "clipPath") and not children:
+        return []
+    attributes = {}
+    for long, value in node.attrib.items():
+        attribute = long.rpartition("}")[2]
+        if attribute == "id":
+            if value in used:
+                attributes["id"] = f"{key}-{value}"
+            continue
+        if attribute == "transform" and value.startswith("rotate(-0 "):
+            continue
+        value = re.sub(r"#(?=[mp][0-9a-f]{8,})", f"#{key}-", value)
+        if attribute == "style":
+            # The font is that of the page: only its size and weight are drawn.
+            value = re.sub(r"font:\s*(?:(\d+)\s+)?([\d.]+px)[^;]*", lambda m: f"font-size: {m[2]}" + (f"; font-weight: {m[1]}" if m[1] else ""), value)
+            value = re.sub(r"font-family:[^;]*;?\s*", "", value)
+            for colour, shown in _IN_PAGE.items():
+                value = value.replace(colour, shown)
+            value = value.replace(": ", ":").replace("; ", ";")
+        else:
+            value = re.sub(r"(\d+\.\d{2})\d+", r"\1", " ".join(value.split()))
+        attributes[attribute] = value
+    if name == "path" and attributes.get("style") == "fill:none":
+        return []
+    if name == "g" and not attributes:
+        return children
+    kept = ElementTree.Element(name, attributes)
+    kept.text = node.text if node.text and node.text.strip() else None
+    kept.extend(children)
+    return [kept]
 
 
 def _mass(units: _words.Units, grams: float) -> str:
