@@ -60,7 +60,7 @@ ol>li.step:first-child{border-top:0}
 .mind{grid-column:1/-1;margin:.35rem 0 0;padding:.4rem .7rem;font-size:.875rem;line-height:1.42;background:var(--note-wash);border-left:3px solid var(--muted)}
 .mind.caution{background:var(--caution-wash);border-color:var(--amber)}
 .mind.stop{background:var(--stop-wash);border-color:var(--stop)}
-.mind.again{background:none;border-color:var(--rule);padding-top:0;padding-bottom:0}
+.again{font-size:.875rem;color:var(--muted)}
 .mind .word{color:var(--amber);letter-spacing:.03em}
 .mind.stop .word{color:var(--stop)}
 .way{display:grid;grid-template-columns:repeat(auto-fit,minmax(6.6rem,1fr));gap:.5rem 0;margin:.2rem 0 .6rem}
@@ -74,6 +74,8 @@ tbody th{font-weight:400}
 td.figure{font-weight:600;white-space:nowrap}
 td.right,th.right{text-align:right}
 .wide{overflow-x:auto}
+.words{display:block;font-size:.875rem;color:var(--muted);line-height:1.35}
+.targets .others,.targets .by{white-space:nowrap}
 .facts th{width:8rem;font-weight:400;color:var(--muted)}
 .facts th,.facts td{padding:.2rem .8rem .2rem 0}
 .facts tr:first-child>*{border-top:0}
@@ -87,13 +89,13 @@ figcaption{font-size:.85rem;color:var(--muted);line-height:1.4;margin-top:.4rem}
 footer{margin-top:2rem;padding-top:.6rem;border-top:1px solid var(--rule);font-size:.85rem;color:var(--muted)}
 @media (max-width:40rem){
  .targets thead{position:absolute;left:-100vw}
- .targets tr{display:grid;grid-template-columns:1fr auto;border-top:1px solid var(--rule);padding:.4rem 0}
+ .targets tr{display:grid;grid-template-columns:1fr auto;gap:0 .8rem;border-top:1px solid var(--rule);padding:.45rem 0}
  .targets th,.targets td{border:0;padding:0}
  .targets .figure{text-align:right}
- .targets .others,.targets .by,.targets .words{grid-column:1/-1;font-size:.875rem;color:var(--muted)}
+ .targets .others,.targets .by{font-size:.875rem;color:var(--muted)}
  .targets .others:not(:empty)::before{content:"all formulas: "}
+ .targets .by{text-align:right}
  .targets .by:not(:empty)::before{content:"by "}
- .mind{margin-left:0}
 }
 @media (min-width:46rem){
  body{padding:1.5rem 0}
@@ -103,52 +105,71 @@ footer{margin-top:2rem;padding-top:.6rem;border-top:1px solid var(--rule);font-s
  .what{grid-column:2}
  .reads{margin-top:0}
  .mind{grid-column:2/-1}
- .two{display:grid;grid-template-columns:1fr 1fr;gap:0 2.6rem}
 }
 """
 
-# Two pages for an ordinary batch: the day on the first, the days ahead and the answers on the second.
+# Two pages for an ordinary batch: the brewing day on the first, the days ahead and the answers on the second.
+# Headings of steps run in with their text there; what is for those who check stays on the screen.
 _PRINT = """
-@page{margin:10mm 11mm}
+@page{margin:9mm 11mm}
 @media print{
- html{font-size:8.2pt}
- body{padding:0;background:none;line-height:1.32}
+ html{font-size:8.1pt}
+ body{padding:0;background:none;line-height:1.3}
  main{max-width:none;padding:0}
  h1{font-size:19pt}
- h2{font-size:12pt;margin:3mm 0 1.2mm;padding-top:1.2mm;border-top-width:1.2pt;break-after:avoid}
- h3{break-after:avoid}
- .sum{margin:1mm 0;font-size:10pt}
- .gather{grid-template-columns:repeat(3,1fr);gap:1mm 5mm}
- .gather li,.goes li{padding:.1mm 0}
+ h2{font-size:11.5pt;margin:2.4mm 0 1mm;padding-top:1mm;border-top-width:1.2pt;break-after:avoid}
+ p{margin:.3mm 0}
+ .sum{margin:.8mm 0;font-size:10pt;gap:0 5mm}
+ .gather{display:block;columns:3;column-gap:6mm}
+ .gather div{break-inside:avoid;margin-bottom:1mm}
+ .gather h3{margin:0}
+ .gather li,.goes li{padding:0}
  .gather b,.goes b{min-width:13mm}
- .step{grid-template-columns:13mm minmax(0,1fr) 62mm;gap:0 4mm;padding:1.1mm 0;break-inside:avoid}
+ .goes{margin:.3mm 0}
+ .goes .left{min-width:15mm}
+ .goes .at{min-width:9mm}
+ .step{grid-template-columns:12mm minmax(0,1fr) 68mm;gap:0 3mm;padding:.9mm 0;break-inside:avoid}
  .what{grid-column:2}
+ .what h3,.what>p{display:inline}
+ .what h3::after{content:".";margin-right:.3em}
+ .what>p::after{content:" "}
+ .what .no{min-width:0}
+ .when{font-size:9pt;margin:0}
  .reads{margin-top:0}
- .reads th,.reads td{padding:.2mm 0}
+ .reads th,.reads td{padding:.1mm 0}
  .reads .val{padding:0 2.5mm}
  .reads .slot{width:17mm}
- .slot span{height:4.4mm}
- .mind{grid-column:2/-1;font-size:7.1pt;line-height:1.24;margin-top:.6mm;padding:.5mm 2mm;background:none;border-left-width:1pt}
+ .slot span{height:4.1mm;border-radius:1pt}
+ .mind{grid-column:2/-1;font-size:7.1pt;line-height:1.22;margin:.6mm 0 0;padding:.3mm 2mm;background:none;border-left-width:1pt}
  .mind.caution,.mind.stop{border-left-width:2.4pt}
- .way{margin:1mm 0;gap:1mm 0;grid-template-columns:repeat(auto-fit,minmax(20mm,1fr))}
+ .way{margin:1.2mm 0 .5mm;gap:1mm 0;grid-template-columns:repeat(auto-fit,minmax(20mm,1fr))}
  .way li{font-size:8pt;border-top-width:1.5pt;padding:.8mm 1mm 0 0}
  .way li::before{width:5pt;height:5pt;top:-3.2pt}
- table{font-size:8.2pt}
- th,td{padding:.35mm 3mm .35mm 0}
- .small,.fine,figcaption,footer{font-size:7.1pt}
- .facts th{width:24mm}
- .facts th,.facts td{padding:.3mm 3mm .3mm 0}
- .plots{grid-template-columns:repeat(4,1fr);gap:3mm}
- figcaption{display:none}
- footer{margin-top:2mm;padding-top:1mm}
+ .ahead{break-before:page}
+ .ahead h2{border-top:0;padding-top:0;margin-top:0}
+ .answers{display:grid;grid-template-columns:1.15fr 1fr;gap:0 7mm;break-inside:avoid}
+ table{font-size:8pt}
+ th,td{padding:.3mm 2.5mm .3mm 0}
+ .words,.again,.small,.fine,.fine table,figcaption,footer{font-size:7.1pt;line-height:1.22}
+ .targets tbody th{width:52%}
+ .facts th{width:20mm}
+ .facts th,.facts td{padding:.25mm 2mm .25mm 0}
+ .plots{grid-template-columns:repeat(3,1fr);gap:5mm}
+ figure h3{font-size:8.3pt;margin-bottom:.5mm}
+ .pictures{break-inside:avoid;margin-top:2mm}
+ .pictures h2{display:none}
+ .screen,figcaption,figure.ledger{display:none}
+ .fine h2{display:none}
+ .fine h3{margin:1mm 0 0}
+ footer{margin-top:1.5mm;padding-top:.6mm}
  a{text-decoration:none}
  tr{break-inside:avoid}
 }
 """
 
 _WORD = {"stop": "STOP", "caution": "CAUTION", "note": "NOTE", "always": ""}
-_MEANING = {"original_gravity": "how heavy the wort is against water when the yeast goes in: the sugar in it", "final_gravity": "the same when the yeast has done: what it leaves is body and sweetness",
-            "alcohol_by_volume": "", "bitterness_bu": "10 is hardly bitter, 60 is very bitter", "colour_srm": "", "volume_packaged_l": "", "energy_kj_per_l": ""}
+_MEANING = {"original_gravity": "how heavy the wort is against water, with all its sugar", "final_gravity": "the same when the yeast is done",
+            "bitterness_bu": "10 is hardly bitter, 60 very bitter"}  # the last: common practice, no source
 _MODELS = {"utilisation": ("bitterness", "bitterness.utilisation"), "altitude_factor": ("boiling point and bitterness", "bitterness.altitude_factor"),
            "colour": ("colour", "colour.from_grist"), "gravity": ("gravity and extract", "extract.to_gravity"), "residual": ("gas left from fermentation", "carbonation.residual")}
 
@@ -171,18 +192,25 @@ def _css() -> str:
 
 def _cautions(cautions: list[Caution]) -> str:
     parts = []
-    again: dict[int, list[str]] = {}
     for c in cautions:
         if c.first is not None and c.level == "always":
-            again.setdefault(c.first, []).append(c.title)
-            continue
+            continue  # told before: _again
         word = f'<b class="word">{_WORD[c.level]}</b> ' if _WORD.get(c.level) else ""
         told = _e(c.text) if c.first is None else f'as in <a href="#step-{c.first}">step {c.first}</a>.'
         parts.append(f'<p class="mind {_e(c.level)}">{word}<b>{_e(c.title[0].upper() + c.title[1:])}.</b> {told}</p>')
-    if again:
-        told = "; ".join(f'{_e(_words.listed(titles))}, as in <a href="#step-{step}">step {step}</a>' for step, titles in again.items())
-        parts.append(f'<p class="mind again"><b>Again:</b> {told}.</p>')
     return "".join(parts)
+
+
+def _again(cautions: list[Caution]) -> str:
+    """The cautions that always apply and whose text stands at an earlier step: named where they apply again."""
+    steps: dict[int, list[str]] = {}
+    for c in cautions:
+        if c.first is not None and c.level == "always":
+            steps.setdefault(c.first, []).append(c.title)
+    if not steps:
+        return ""
+    told = "; ".join(f'{_e(_words.listed(titles))}, as in <a href="#step-{step}">step {step}</a>' for step, titles in steps.items())
+    return f'<p class="again"><b>Mind:</b> {told}.</p>'
 
 
 def _gather(groups: list[tuple[str, list[Item]]]) -> str:
@@ -244,7 +272,7 @@ def _step(step: StepStory, story: Story, forecast: Forecast, boil: float) -> str
     when = f"Day {step.day:.3g}" if step.day is not None else _clock(story, step.begin or 0.0)
     actions = "".join(f"<p>{_e(a)}</p>" for a in step.actions)
     return (f'<li class="step" id="step-{step.number}"><p class="when">{when}</p><div class="what"><h3><span class="no">{step.number}</span>{_e(step.title)}</h3>'
-            f"{actions}{_goes(step, story, boil)}</div>{_readings(step, forecast)}{_cautions(step.cautions)}</li>")
+            f"{actions}{_again(step.cautions)}{_goes(step, story, boil)}</div>{_readings(step, forecast)}{_cautions(step.cautions)}</li>")
 
 
 def _steps(steps: list[StepStory], story: Story, forecast: Forecast) -> str:
@@ -281,10 +309,10 @@ def _targets(story: Story, forecast: Forecast) -> str:
     rows = []
     for t in story.targets:
         words = "; ".join(x for x in (_MEANING.get(t.key, ""), t.remark) if x)
-        rows.append(f'<tr><th scope="row">{_e(t.label)}</th><td class="figure">{_e(t.value)}{swatch if t.key == "colour_srm" else ""}</td><td class="others">{_e(t.others)}</td>'
-                    f'<td class="by">{_e(t.model)}</td><td class="words detail">{_e(words)}</td></tr>')
+        rows.append(f'<tr><th scope="row">{_e(t.label)} <span class="words">{_e(words)}</span></th><td class="figure">{_e(t.value)}{swatch if t.key == "colour_srm" else ""}</td>'
+                    f'<td class="others">{_e(t.others)}</td><td class="by">{_e(t.model)}</td></tr>')
     return ('<section><h2>What it should become</h2><table class="targets"><thead><tr><th scope="col">target</th><th scope="col">this card</th><th scope="col">all formulas</th>'
-            f'<th scope="col">by</th><th scope="col">in words</th></tr></thead><tbody>{"".join(rows)}</tbody></table>'
+            f'<th scope="col">by</th></tr></thead><tbody>{"".join(rows)}</tbody></table>'
             f'<p class="small">“All formulas” is what the other published formulas make of the same batch. Where they lie far apart, take the number as a rough one.</p>'
             f"{_cautions(story.target_cautions)}</section>")
 
@@ -306,7 +334,7 @@ def _pictures(forecast: Forecast, story: Story) -> str:
                 '<code>pip install "wortmath[plot]"</code> brings it, then make the card again.</p></section>')
     if not drawn:
         return ""
-    figures = "".join(f"<figure><h3>{_e(p.title)}</h3>{p.svg}<figcaption>{_e(p.caption)}</figcaption></figure>" for p in drawn)
+    figures = "".join(f'<figure class="{p.key}"><h3>{_e(p.title)}</h3>{p.svg}<figcaption>{_e(p.caption)}</figcaption></figure>' for p in drawn)
     return f'<section class="pictures"><h2>In pictures</h2><div class="plots">{figures}</div></section>'
 
 
@@ -340,15 +368,13 @@ def _fine(story: Story, forecast: Forecast) -> str:
              ("out", ", ".join(f"{n} {units.ledger_text(g)}" for n, g in story.ledger_out)),
              ("kept", units.ledger_text(story.kept)),
              ("difference", "less than a milligram" if abs(story.imbalance) < 1e-3 else f"{abs(story.imbalance):.3g} g")]
-    parts = [_additions(story.additions)]
+    checks = [_additions(story.additions)]
     if story.by_model:
-        parts.append("<h3>Formula by formula</h3>" + _facts([(label, ", ".join(f"{n} {v}" for n, v in values)) for label, values in story.by_model]))
-    parts.append(_used_models(forecast))
-    parts.append("<h3>Ledger</h3>" + _facts(flows))
-    for title, entries in (("Not in the file, taken as usual", story.assumed), ("Outside the range that was checked", story.outside), ("Not computed", story.reasons)):
-        if entries:
-            parts.append(f"<h3>{title}</h3><ul>" + "".join(f"<li>{_e(x)}</li>" for x in entries) + "</ul>")
-    return f'<section class="fine"><h2>For those who check</h2>{"".join(parts)}</section>'
+        checks.append("<h3>Formula by formula</h3>" + _facts([(label, ", ".join(f"{n} {v}" for n, v in values)) for label, values in story.by_model]))
+    checks += [_used_models(forecast), "<h3>Ledger</h3>" + _facts(flows)]
+    remarks = "".join(f"<h3>{title}</h3><ul>" + "".join(f"<li>{_e(x)}</li>" for x in entries) + "</ul>"
+                      for title, entries in (("Not in the file, taken as usual", story.assumed), ("Outside the range that was checked", story.outside), ("Not computed", story.reasons)) if entries)
+    return f'<section class="fine"><h2>For those who check</h2><div class="screen">{"".join(checks)}</div>{remarks}</section>'
 
 
 def page(forecast: Forecast, units: str | None = None, start: str | None = None) -> str:
@@ -369,7 +395,7 @@ def page(forecast: Forecast, units: str | None = None, start: str | None = None)
                     f"{_cautions(story.before)}{_steps(today, story, forecast)}</section>")
     if ahead:
         body.append(f'<section class="ahead"><h2>Days ahead</h2><p class="small">Counted from the brewing day, which is day 0.</p>{_days(ahead, forecast)}{_steps(ahead, story, forecast)}</section>')
-    body += [_targets(story, forecast), _package(story.package), _pictures(forecast, story), _fine(story, forecast)]
+    body += [f'<div class="answers">{_targets(story, forecast)}{_package(story.package)}</div>', _pictures(forecast, story), _fine(story, forecast)]
     return ('<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n<meta name="viewport" content="width=device-width, initial-scale=1">\n'
             f'<meta name="color-scheme" content="light dark">\n<title>{escape(story.name)}: kettle card</title>\n<style>{_css()}</style>\n</head>\n<body>\n<main>\n'
             + "\n".join(part for part in body if part)

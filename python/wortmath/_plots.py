@@ -28,9 +28,9 @@ BLUE, AMBER, VIOLET, STOP = "#050505", "#060606", "#070707", "#080808"
 _IN_PAGE = {INK: "currentColor", MUTED: "var(--muted,#5c5650)", RULE: "var(--rule,#b9b2a8)", PAPER: "var(--paper,#fff)", BLUE: "var(--blue,#0a6aa6)",
             AMBER: "var(--amber,#a85f00)", VIOLET: "var(--violet,#8a3f86)", STOP: "var(--stop,#b3261e)"}
 
-_STYLE = {"svg.fonttype": "none", "svg.hashsalt": "wortmath", "font.size": 10.5, "text.color": INK, "axes.labelcolor": MUTED, "axes.edgecolor": RULE, "axes.linewidth": 0.8,
-          "xtick.color": RULE, "ytick.color": RULE, "xtick.labelcolor": MUTED, "ytick.labelcolor": MUTED, "xtick.labelsize": 9.5, "ytick.labelsize": 9.5,
-          "axes.labelsize": 9.5, "axes.spines.top": False, "axes.spines.right": False, "axes.facecolor": "none", "figure.facecolor": "none", "lines.solid_capstyle": "round",
+_STYLE = {"svg.fonttype": "none", "svg.hashsalt": "wortmath", "font.size": 11, "text.color": INK, "axes.labelcolor": MUTED, "axes.edgecolor": RULE, "axes.linewidth": 0.8,
+          "xtick.color": RULE, "ytick.color": RULE, "xtick.labelcolor": MUTED, "ytick.labelcolor": MUTED, "xtick.labelsize": 10, "ytick.labelsize": 10,
+          "axes.labelsize": 10, "axes.spines.top": False, "axes.spines.right": False, "axes.facecolor": "none", "figure.facecolor": "none", "lines.solid_capstyle": "round",
           "xtick.major.size": 3.0, "ytick.major.size": 3.0, "axes.unicode_minus": True}
 
 
@@ -179,7 +179,7 @@ def _day(forecast: Forecast, units: _words.Units) -> Picture | None:
     pitch = next((f["number"] for f in forecast.steps if f["do"] == "pitch"), 0)
     told = {gravities.index(high), len(rows) - 1, *[k for k, f in enumerate(rows) if f["number"] <= pitch][-1:]}
     for k in sorted(told):
-        left.annotate(f"{gravities[k]:.3f}", (gravities[k], k), xytext=(6, 0), textcoords="offset points", va="center", fontsize=9.5, color=INK, zorder=4)
+        left.annotate(f"{gravities[k]:.3f}", (gravities[k], k), xytext=(6, 0), textcoords="offset points", va="center", fontsize=10, color=INK, zorder=4)
     left.set_xlabel("gravity (SG 20/20)", labelpad=3)
     right.barh(y, volumes, height=0.62, color=colours)
     right.set_xlim(0, max(volumes) * 1.04)
@@ -189,8 +189,8 @@ def _day(forecast: Forecast, units: _words.Units) -> Picture | None:
     legend = {"kettle": AMBER, "fermenter": BLUE, "package": VIOLET}
     at = 66.0
     for place in places:
-        sheet.figure.text(at / WIDTH, 4 / sheet.height, "●", color=legend[place], fontsize=9.5)
-        sheet.figure.text((at + 11) / WIDTH, 4 / sheet.height, place, color=MUTED, fontsize=9.5)
+        sheet.figure.text(at / WIDTH, 4 / sheet.height, "●", color=legend[place], fontsize=10)
+        sheet.figure.text((at + 11) / WIDTH, 4 / sheet.height, place, color=MUTED, fontsize=10)
         at += 26 + 6 * len(place)
     words = "; ".join(f"{f['number']} {f['do'].replace('_', ' ')}: {g:.3f}, {units.volume_text(f['after']['volume_l'])}" for f, g in zip(rows, gravities))
     return Picture("day", "Gravity and volume along the day", "Each row is a step of the card. Left, how heavy the liquid is against water at 20 °C; right, how much of it there is.",
@@ -222,23 +222,23 @@ def _bitterness(forecast: Forecast) -> Picture | None:
         axis.set_xlim(0, highest * 1.14)
         _level(axis)
         axis.set_yticks(range(len(labels)), labels)
-        axis.tick_params(axis="y", labelcolor=INK, labelsize=9.5)
+        axis.tick_params(axis="y", labelcolor=INK, labelsize=10)
         _ticks(axis, 5)
     upper.spines["bottom"].set_visible(False)
     upper.tick_params(axis="x", length=0, labelbottom=False)
     upper.barh(range(len(shown)), [h["bu"] for h in shown], height=0.62, color=AMBER)
     for k, h in enumerate(shown):
-        upper.annotate(f"{h['bu']:.0f}" if h["bu"] >= 0.95 else f"{h['bu']:.1f}", (h["bu"], k), xytext=(4, 0), textcoords="offset points", va="center", fontsize=9.5)
+        upper.annotate(f"{h['bu']:.0f}" if h["bu"] >= 0.95 else f"{h['bu']:.1f}", (h["bu"], k), xytext=(4, 0), textcoords="offset points", va="center", fontsize=10)
     for k, name in enumerate(models):
         mine = name == used
         lower.plot([0, totals[name]], [k, k], color=AMBER if mine else RULE, linewidth=2.2 if mine else 1.0, zorder=2)
         lower.scatter([totals[name]], [k], s=34 if mine else 24, c=[AMBER if mine else MUTED], zorder=3, linewidths=0)
-        lower.annotate(f"{totals[name]:.0f}", (totals[name], k), xytext=(5, 0), textcoords="offset points", va="center", fontsize=9.5, fontweight="bold" if mine else "normal")
+        lower.annotate(f"{totals[name]:.0f}", (totals[name], k), xytext=(5, 0), textcoords="offset points", va="center", fontsize=10, fontweight="bold" if mine else "normal")
     lower.get_yticklabels()[models.index(used)].set_fontweight("bold")
     lower.set_xlabel("bitterness units (BU)", labelpad=3)
     left = 2 / WIDTH
-    sheet.figure.text(left, 1 - 12 / sheet.height, f"By addition ({used})", fontsize=9.5, color=MUTED)
-    sheet.figure.text(left, 1 - (first + 34) / sheet.height, "The whole, by every formula", fontsize=9.5, color=MUTED)
+    sheet.figure.text(left, 1 - 12 / sheet.height, f"By addition ({used})", fontsize=10, color=MUTED)
+    sheet.figure.text(left, 1 - (first + 34) / sheet.height, "The whole, by every formula", fontsize=10, color=MUTED)
     words = (f"Additions by {used}: " + "; ".join(f"{n} {h['bu']:.1f} BU" for n, h in zip(names, shown)) + ". Totals: "
              + "; ".join(f"{n} {totals[n]:.0f} BU" for n in models) + ".")
     more = f" The {len(hops) - len(shown)} smallest additions are left out." if len(hops) > len(shown) else ""
@@ -304,8 +304,8 @@ def _pressure(forecast: Forecast, units: _words.Units) -> Picture | None:
     axis.set_axisbelow(True)
     axis.axhline(shown(stop), color=STOP, linewidth=1.6)
     axis.axhline(shown(caution), color=STOP, linewidth=1.2, dashes=(4, 3))
-    axis.annotate(f"stop above {units.pressure_text(stop)}", (0, shown(stop)), xycoords=("axes fraction", "data"), xytext=(4, 3), textcoords="offset points", fontsize=9.5, color=STOP)
-    axis.annotate(f"caution above {units.pressure_text(caution)}", (0, shown(caution)), xycoords=("axes fraction", "data"), xytext=(4, 3), textcoords="offset points", fontsize=9.5,
+    axis.annotate(f"stop above {units.pressure_text(stop)}", (0, shown(stop)), xycoords=("axes fraction", "data"), xytext=(4, 3), textcoords="offset points", fontsize=10, color=STOP)
+    axis.annotate(f"caution above {units.pressure_text(caution)}", (0, shown(caution)), xycoords=("axes fraction", "data"), xytext=(4, 3), textcoords="offset points", fontsize=10,
                   color=STOP)
     axis.plot([degrees(t) for t in temperatures], [shown(p) for p in heights], color=BLUE, linewidth=2.0)
     points = [(serving, found["serving_pressure_bar"], "served", "o", (5, -4), "left", "top"), (hottest, found["hottest_pressure_bar"], "hottest", "o", (6, -3), "left", "top")]
@@ -315,7 +315,7 @@ def _pressure(forecast: Forecast, units: _words.Units) -> Picture | None:
         late = degrees(t) > degrees(first) + 0.68 * (degrees(last) - degrees(first)) and side == "left"
         axis.scatter([degrees(t)], [shown(p)], marker=marker, s=30 if marker == "o" else 26, c=[BLUE if marker == "o" else STOP], zorder=4, linewidths=0)
         axis.annotate(f"{label} {units.pressure_text(p)}", (degrees(t), shown(p)), xytext=(4 if late else offset[0], -7 if late else offset[1]), textcoords="offset points",
-                      ha="right" if late else side, va=edge, fontsize=9.5, color=STOP if marker == "D" else INK, zorder=3,
+                      ha="right" if late else side, va=edge, fontsize=10, color=STOP if marker == "D" else INK, zorder=3,
                       bbox={"facecolor": PAPER, "edgecolor": "none", "pad": 0.5})
     axis.set_xlabel(f"temperature of the package (°{units.temperature})", labelpad=3)
     axis.set_ylabel(f"pressure above the air outside ({'psi' if psi else 'bar'})", labelpad=3)
@@ -462,8 +462,8 @@ def _ledger(forecast: Forecast, units: _words.Units) -> Picture | None:
     for flow, total, ends, heights, tall in blocks:
         colour = _TINT[flow.name]
         y = top + max(0.0, (tall - bar) / 2)
-        axis.text(2, y + bar / 2 - 7, flow.name, fontsize=10.5, fontweight="bold", va="center")
-        axis.text(2, y + bar / 2 + 7, _mass(units, total), fontsize=9.5, va="center", color=MUTED)
+        axis.text(2, y + bar / 2 - 7, flow.name, fontsize=11, fontweight="bold", va="center")
+        axis.text(2, y + bar / 2 + 7, _mass(units, total), fontsize=10, va="center", color=MUTED)
         _patch(axis, [(62, y), (68, y), (68, y + bar), (62, y + bar)], colour, 1.0)
         edge, at = y, top
         for (name, grams, kept), tall_end in zip(ends, heights):
@@ -472,8 +472,8 @@ def _ledger(forecast: Forecast, units: _words.Units) -> Picture | None:
             _band(axis, 68, edge, 150, middle - thick / 2, thick, colour, 0.5 if kept else 0.2)
             _patch(axis, [(150, middle - max(thick, 0.8) / 2), (154, middle - max(thick, 0.8) / 2), (154, middle + max(thick, 0.8) / 2), (150, middle + max(thick, 0.8) / 2)], colour,
                    1.0 if kept else 0.5)
-            axis.text(159, middle, name, fontsize=9.5, va="center", fontweight="bold" if kept else "normal")
-            axis.text(298, middle, _mass(units, grams), fontsize=9.5, va="center", ha="right", color=INK if kept else MUTED)
+            axis.text(159, middle, name, fontsize=10, va="center", fontweight="bold" if kept else "normal")
+            axis.text(298, middle, _mass(units, grams), fontsize=10, va="center", ha="right", color=INK if kept else MUTED)
             edge += thick
             at += tall_end + gap
         top += max(tall, bar + 16) + 15.0

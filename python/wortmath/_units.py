@@ -116,6 +116,12 @@ _MEANT = {"f": "degF", "c": "degC", "fahrenheit": "degF", "celsius": "degC", "de
 _NUMBER = re.compile(r"([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)", re.DOTALL)
 
 
+def nearest(word: str, known: list[str]) -> str:
+    """' (did you mean "x"?)' or nothing."""
+    close = difflib.get_close_matches(word, known, 1, 0.5)
+    return f' (did you mean "{close[0]}"?)' if close else ""
+
+
 class UnitError(ValueError):
     """A value whose number or unit cannot be read; the message is a sentence."""
 
@@ -179,10 +185,10 @@ def check_unit(name: str, unit: str) -> str:
     if meant not in known:
         close = difflib.get_close_matches(name, [n for n in known if n], 1, 0.5) or [n for n in known if n and n.lower() == name.lower()]
         meant = close[0] if close else None
-    hint = f'; did you mean "{meant}"?' if meant else ""
+    hint = f' (did you mean "{meant}"?)' if meant else ""
     if any(name in units for units in TABLE.values()) and not hint:
         raise UnitError(f'"{name}" does not fit here; expected is {_expected(unit, known)}')
-    raise UnitError(f'"{name}" is not known here{hint or ";"} {"Expected" if hint else "expected"} is {_expected(unit, known)}')
+    raise UnitError(f'"{name}" is not known here{hint}; expected is {_expected(unit, known)}')
 
 
 def _expected(unit: str, known: dict[str, Unit]) -> str:

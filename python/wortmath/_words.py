@@ -152,7 +152,9 @@ def choose(batch: Batch, units: str | None = None) -> Units:
 def amount_text(units: Units, a: Amount) -> str:
     """An amount of the file: as it stands there, or in the units asked for."""
     value, counted_in = a["value"], a["in"]
-    if units.as_written and a["given"] and counted_in not in ("min", "share", "number"):
+    # Colours, gravities and gas have one unit everywhere; they are shown as the file has them.
+    scale = counted_in in ("SRM", "EBC", "SG", "degP", "vol", "g/L")
+    if (units.as_written or scale) and a["given"] and counted_in not in ("min", "share", "number"):
         number = a["text"].strip()[:-len(a["unit"])].strip() if a["unit"] else a["text"].strip()
         if re.fullmatch(r"\d+(\.\d+)?", number):
             return f"{number} {_PRINTED.get(a['unit'], a['unit'])}" if a["unit"] != "d" else days_text(value)
@@ -410,7 +412,7 @@ class _Teller:
         return found
 
     def item(self, kind: str, i: dict[str, Any], s: dict[str, Any]) -> Item:
-        name = one_line(i["name"]) if i["name"] else {"grains": "grain", "extracts": f"malt {i.get('kind')}", "sugars": sugar_name(i.get("kind", "")), "hops": "hops"}[kind]
+        name = one_line(i["name"]) if i["name"] else {"grains": "grain", "extracts": "malt syrup" if i.get("kind") == "syrup" else "dry malt extract", "sugars": sugar_name(i.get("kind", "")), "hops": "hops"}[kind]
         detail = []
         if kind == "hops" and i["alpha"]["value"] > 0:
             detail.append(f"{percent_text(i['alpha']['value'])} alpha")
@@ -507,7 +509,8 @@ class _Teller:
         if f["place"] == "fermenter":
             story.actions.append("Stir into the fermenter until nothing lies on the bottom.")
         else:
-            story.actions.append("Heat off. Stir in until nothing lies on the bottom.")
+            warm = f["after"] is not None and f["after"]["temperature_c"] > 50
+            story.actions.append(("Heat off. " if warm else "") + "Stir in until nothing lies on the bottom.")
 
     def do_boil(self, story: StepStory, s: dict[str, Any], f: dict[str, Any]) -> None:
         story.title = f"Boil for {minutes_text(s['minutes']['value'])}"
@@ -652,7 +655,8 @@ class _Teller:
         return found
 
     def targets(self) -> list[Target]:
-        r, models, found = self.forecast.results, self.forecast.models, []
+        r, models = self.forecast.results, self.forecast.models
+        found: list[Target] = []
         add = found.append
         if r["original_gravity"] is not None:
             add(Target("original_gravity", "Original gravity", f"{r['original_gravity']:.3f}", spread_text(self.gravities(r["original_extract_degp"]), 3), models["gravity"],
@@ -669,13 +673,13 @@ class _Teller:
             remark = f"{before:.1f} % vol before priming, which is what the formulas tell" if primed else ""
             add(Target("alcohol_by_volume", "Alcohol", f"{r['alcohol_by_volume']:.1f} % vol", f"{spread_text(formulas, 1)} % vol" if formulas else "", "balance of masses", remark))
         if r["bitterness_bu"] is not None and self.forecast.hops:
-            others = [v for v in (r["bitterness_by_model"] or {}).values() if v is not None]
+            values = [v for v in (r["bitterness_by_model"] or {}).values() if v is not None]
             ratio = f"{r['bitterness_ratio']:.2f} BU for each point of original gravity" if r["bitterness_ratio"] is not None else ""
-            add(Target("bitterness_bu", "Bitterness", f"{r['bitterness_bu']:.0f} BU", f"{spread_text(others, 0)} BU" if others else "", models["utilisation"], ratio))
-        if r["colour_srm"] is not None:
-            others = [v for v in (r["colour_by_model"] or {}).values() if v is not None]
+            add(Target("bitterness_bu", "Bitterness", f"{r['bitterness_bu']:.0f} BU", f"{spread_text(values, 0)} BU" if values else "", models["utilisation"], ratio))
+        if r["colour_srm"]:
+            values = [v for v in (r["colour_by_model"] or {}).values() if v is not None]
             words = listed(r["colour_word"] or [], "or")
-            add(Target("colour_srm", "Colour", f"{r['colour_srm']:.0f} SRM", f"{spread_text(others, 0)} SRM" if others else "", models["colour"],
+            add(Target("colour_srm", "Colour", f"{r['colour_srm']:.0f} SRM", f"{spread_text(values, 0)} SRM" if values else "", models["colour"],
                        f"{r['colour_ebc']:.0f} EBC" + (f", {words[0].lower() + words[1:]}" if words else "")))
         if r["volume_packaged_l"] is not None:
             add(Target("volume_packaged_l", "Packaged", self.units.volume_text(r["volume_packaged_l"])))
@@ -684,10 +688,11 @@ class _Teller:
         return found
 
     def by_model(self) -> list[tuple[str, list[tuple[str, str]]]]:
-        r, found = self.forecast.results, []
+        r = self.forecast.results
+        found: list[tuple[str, list[tuple[str, str]]]] = []
         for label, key, decimals in (("Alcohol, % vol", "alcohol_by_formula", 1), ("Bitterness, BU", "bitterness_by_model", 0), ("Colour, SRM", "colour_by_model", 0)):
             values = [(name, f"{v:.{decimals}f}") for name, v in (r[key] or {}).items() if v is not None]
-            if values and not (key == "bitterness_by_model" and not self.forecast.hops):
+            if values and not (key == "bitterness_by_model" and not self.forecast.hops) and not (key == "colour_by_model" and not r["colour_srm"]):
                 found.append((label, values))
         return found
 
@@ -791,7 +796,7 @@ class _Teller:
             parts.append(f"{r['alcohol_by_volume']:.1f} % vol")
         if self.forecast.hops and r["bitterness_bu"] is not None:
             parts.append(f"{r['bitterness_bu']:.0f} BU")
-        if r["colour_srm"] is not None:
+        if r["colour_srm"]:
             parts.append(f"{r['colour_srm']:.0f} SRM")
         return parts
 

@@ -55,9 +55,8 @@ def test_signature(row: list[str]) -> None:
     assert [i.name for i in m.inputs] == [w[0] for w in wanted]
     assert list(inspect.signature(m).parameters)[:-1] == [w[0] for w in wanted]
     for i, (_, unit, otherwise) in zip(m.inputs, wanted):
-        unit = unit.removeprefix("list of ")
-        assert i.unit == unit
-        assert (i.kind == "list") == ("list of" in arguments.split(i.name + " [")[1][:8])
+        assert (i.kind == "list") == unit.startswith("list of ")
+        assert i.unit == unit.removeprefix("list of ")
         if otherwise is None:
             assert i.required
         elif isinstance(i.default, float):

@@ -71,7 +71,7 @@ double first_result(const R& r) {
 template <class M, class... A, std::size_t... I>
 double call(const M& model, wortmath::detail::types<A...>, std::index_sequence<I...>, const std::vector<std::vector<double>>& inputs) {
     // lists own their elements for the time of the call
-    auto owned = std::make_tuple(typed<A>::from(inputs.at(I))...);
+    [[maybe_unused]] auto owned = std::make_tuple(typed<A>::from(inputs.at(I))...);
     return first_result(model(wortmath::policy::extrapolate, A(std::get<I>(owned))...));
 }
 
