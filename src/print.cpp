@@ -1311,6 +1311,7 @@ private:
             case step::times: {
                 text const a = expression(s.of[0]), b = expression(s.of[1]);
                 if (g_.is_number(s.of[0]) && g_[s.of[0]].value == 1.0) return b;
+                if (g_.is_number(s.of[1]) && g_[s.of[1]].value == 1.0) return a;
                 std::string r = wrapped(b, multiplicative);
                 if (b.strength == prefix) r = "\\left(" + b.s + "\\right)";
                 return {product(wrapped(a, multiplicative), r), a.strength == prefix ? prefix : multiplicative};

@@ -1,4 +1,4 @@
-"""wortmath check: a model against a table of one's own."""
+"""wortmath check: a model against a table of one's own. The reading of the table refuses with line and column."""
 
 from __future__ import annotations
 
@@ -8,15 +8,14 @@ import io
 import json
 import math
 import os
-import sys
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from . import _units
-from ._call import nearest
 from ._errors import RangeError
 from ._model import by_path
+from ._units import nearest
 
 _BIGGEST = 32 * 2**20  # bytes of a table
 _WORST = 5
@@ -68,7 +67,8 @@ def _text_of(path: str) -> str:
     try:
         return raw.decode("utf-8-sig")
     except UnicodeDecodeError as e:
-        raise TableError(f"{path}, line {raw[:e.start].count(b'\n') + 1}: not UTF-8; save the table as UTF-8 text") from None
+        line = raw[:e.start].count(b"\n") + 1
+        raise TableError(f"{path}, line {line}: not UTF-8; save the table as UTF-8 text") from None
 
 
 def _rows_of(path: str) -> tuple[list[Column], int, list[tuple[int, list[str]]]]:
@@ -299,6 +299,9 @@ def compare(plan: Plan, extrapolate: bool) -> dict[str, Any]:
         except ValueError as e:  # lists of different lengths
             raise TableError(f"{plan.path}, line {line}: {e}") from None
         got = got if result.name is None else getattr(got, result.name)
+        if isinstance(got, float) and not math.isfinite(got):
+            refused.append({"line": line, "inputs": shown, "reason": f"{model.path} gives no finite number here"})
+            continue
         if words:
             got = "|".join(got) if isinstance(got, list) else str(got).lower() if isinstance(got, bool) else got
             rows.append({"line": line, "inputs": shown, "table": want, "model": got, "deviation": None, "agrees": got.lower() == want.lower()})
@@ -309,12 +312,12 @@ def compare(plan: Plan, extrapolate: bool) -> dict[str, Any]:
         "model": model.path, "question": model.question, "source": model.source, "status": model.status, "table": plan.path, "compared_column": plan.compared.name,
         "result": result.name, "unit": "" if words else plan.unit, "arguments": {n: c.name for n, c in plan.taken.items()}, "fixed": plan.fixed,
         "rows": len(plan.rows), "compared": len(rows), "empty": empty, "refused": refused, "within_half_a_digit": sum(r["agrees"] for r in rows), "deviations": rows}
-    deviations = [r["deviation"] for r in rows if r["deviation"] is not None and not math.isnan(r["deviation"])]
+    deviations = [r["deviation"] for r in rows if r["deviation"] is not None]
     if deviations:
         found["mean"] = math.fsum(deviations) / len(deviations)
         found["rms"] = math.sqrt(math.fsum(d * d for d in deviations) / len(deviations))
         found["largest"] = max(deviations, key=abs)
-        found["worst"] = [r["line"] for r in sorted((r for r in rows if not math.isnan(r["deviation"])), key=lambda r: -abs(r["deviation"]))[:_WORST]]
+        found["worst"] = [r["line"] for r in sorted(rows, key=lambda r: -abs(r["deviation"]))[:_WORST]]
     elif words:
         found["worst"] = [r["line"] for r in rows if not r["agrees"]][:_WORST]
     return found
@@ -359,15 +362,15 @@ def _curve(found: dict[str, Any], plan: Plan) -> tuple[str, list[float], list[fl
     return "line of the table", [float(r["line"]) for r in rows], [r["deviation"] for r in rows]
 
 
-def draw(found: dict[str, Any], plan: Plan) -> bytes:
-    """The deviations as a picture, in the format that the suffix of the file asks for is left to `save`."""
+def draw(found: dict[str, Any], plan: Plan) -> str:
+    """The deviations as an SVG picture; shaded: half a unit of the last printed digit."""
     from . import _chart
     x_label, xs, ys = _curve(found, plan)
     cells = {line: cells[plan.compared.at - 1] for line, cells in plan.rows}
     band = [half_a_digit(cells[r["line"]]) for r in found["deviations"]]
     panel = _chart.Panel(f"{found['model']}: {found['compared']} rows of {os.path.basename(found['table'])}", x_label, f"model − table [{found['unit']}]",
                          [_chart.Curve("model − table", xs, ys, dots=True)], band, zero=True)
-    return _chart.sheet([panel], width=640, height=340, columns=1, description=f"Deviations of {found['model']} from {found['table']}; shaded: half a unit of the last printed digit").encode()
+    return _chart.sheet([panel], width=640, height=340, columns=1, description=f"Deviations of {found['model']} from {found['table']}; shaded: half a unit of the last printed digit")
 
 
 def _draw_with_matplotlib(found: dict[str, Any], plan: Plan, suffix: str) -> bytes:
@@ -388,8 +391,8 @@ def _draw_with_matplotlib(found: dict[str, Any], plan: Plan, suffix: str) -> byt
     return out.getvalue()
 
 
-def run(wishes: argparse.Namespace) -> tuple[str, dict[str, bytes]]:
-    """The text for the terminal, and the files to write. Nothing is written before everything is known to be right."""
+def main(wishes: argparse.Namespace) -> tuple[str, list[tuple[str, str | bytes]]]:
+    """The text for standard output, and the files to write. Raises TableError before anything is written."""
     try:
         model = by_path(wishes.model)
     except KeyError:
@@ -397,40 +400,27 @@ def run(wishes: argparse.Namespace) -> tuple[str, dict[str, bytes]]:
         raise TableError(f'there is no model "{wishes.model}"{nearest(wishes.model, list(_core._models))}; wortmath models lists them') from None
     if not hasattr(model, "inputs"):
         raise TableError(f'"{wishes.model}" is not one model; name one: {", ".join(getattr(model, "models", None) or getattr(model, "__all__", []))}')
-    suffix = os.path.splitext(wishes.plot)[1].lower() if wishes.plot else ""
-    if wishes.plot and suffix not in (".svg", ".png", ".pdf"):
+    suffix = os.path.splitext(wishes.plot or "")[1].lower()
+    if wishes.plot is not None and suffix not in (".svg", ".png", ".pdf"):
         raise TableError(f"--plot {wishes.plot}: the name of a picture ends in .svg, .png or .pdf")
+    for option, name in (("--plot", wishes.plot), ("--json", wishes.json)):
+        if name == "":
+            raise TableError(f"{option} needs a file name")
+        if name and os.path.exists(name) and os.path.exists(wishes.table) and os.path.samefile(name, wishes.table):
+            raise TableError(f"{option}: {name} is the table itself; it would be lost")
     plan = Plan(model, wishes)
     found = compare(plan, wishes.extrapolate)
     if not found["compared"]:
         first = f"; the first, in line {found['refused'][0]['line']}: {found['refused'][0]['reason']}" if found["refused"] else ""
         raise TableError(f"{wishes.table}: no row can be compared{first}")
-    files = {}
+    files: list[tuple[str, str | bytes]] = []
     if wishes.plot:
         if "largest" not in found:
             raise TableError("--plot: words and truth values have no deviation to draw")
-        files[wishes.plot] = draw(found, plan) if suffix == ".svg" else _draw_with_matplotlib(found, plan, suffix)
-    text = report(found)
-    if wishes.json:
-        data = json.dumps(found, indent=2, ensure_ascii=False).replace("NaN", "null") + "\n"
-        if wishes.json == "-":
-            text = data
-        else:
-            files[wishes.json] = data.encode()
-    return text, files
-
-
-def main(args: argparse.Namespace) -> int:
-    """The command; 0, or 2 with a sentence on standard error."""
-    try:
-        text, files = run(args)
-        for name, content in files.items():
-            try:
-                Path(name).write_bytes(content)
-            except OSError as e:
-                raise TableError(f"{name} cannot be written: {(e.strerror or str(e)).lower()}") from None
-    except TableError as e:
-        print(f"wortmath check: {e}", file=sys.stderr)
-        return 2
-    sys.stdout.write(text)
-    return 0
+        files.append((wishes.plot, draw(found, plan) if suffix == ".svg" else _draw_with_matplotlib(found, plan, suffix)))
+    if not wishes.json:
+        return report(found), files
+    data = json.dumps(found, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+    if wishes.json == "-":
+        return data, files
+    return report(found), [*files, (wishes.json, data)]

@@ -1,4 +1,4 @@
-"""The command line: wortmath card, demo, models, eval.
+"""The command line: wortmath card, demo, models, eval, check.
 
 Whatever a command prints is made as a whole before the first letter of it is written, so that bad input leaves
 standard output and files untouched. Exit status: 0, 2 for bad input, 3 with --strict where a caution is a stop.
@@ -33,7 +33,7 @@ class Answer:
     """What a command has to say: for standard output, for files, and what to remark on standard error."""
     text: str = ""
     code: int = 0
-    files: list[tuple[str, str]] = field(default_factory=list)
+    files: list[tuple[str, str | bytes]] = field(default_factory=list)
     remark: str = ""
 
 
@@ -55,6 +55,7 @@ The commands:
   demo                    the same for the invented batch that comes along
   models [WORDS]          which formulas there are, for what, how well founded, by whom
   eval MODEL name=value   one formula, with units
+  check TABLE --model M   a formula against a table of your own
 
   wortmath COMMAND --help says more about a command; wortmath --version which one this is.
 
@@ -81,7 +82,8 @@ class _Parser(argparse.ArgumentParser):
         more = f"; wortmath {self.command} --help shows what is possible"
         if found := re.fullmatch(r"the following arguments are required: (.*)", message):
             first = found[1].split(",")[0].strip()
-            what, example = {"FILE": ("a batch file", "card my.toml"), "MODEL": ("a model", "eval extract.from_gravity gravity=1.048")}.get(first, (first, f"{self.command} --help"))
+            what, example = {"FILE": ("a batch file", "card my.toml"), "MODEL": ("a model", "eval extract.from_gravity gravity=1.048"),
+                              "TABLE.csv": ("a table", "check table.csv --model extract.from_gravity"), "--model": ("--model", "check table.csv --model extract.from_gravity")}.get(first, (first, f"{self.command} --help"))
             return f"{what} is missing, as in: wortmath {example}"
         if found := re.fullmatch(r"argument (?:-\w/)?(\S+?): expected one argument", message):
             return f"{found[1]} needs a value after it{more}"
@@ -261,7 +263,22 @@ def evaluate(arguments: list[str]) -> Answer:
         raise Refusal(str(e)) from None
 
 
-COMMANDS: dict[str, Callable[[list[str]], Answer]] = {"card": card, "demo": demo, "models": models, "eval": evaluate}
+def check(arguments: list[str]) -> Answer:
+    from . import _check
+    parser = _parser("check", "A model against a table of your own: how far it is off, and where.",
+                     "The first line of the table names its columns like the model's arguments, with their units:\n\n"
+                     "  gravity, temperature [degF], volume [gal], plato\n\n"
+                     "Lines that begin with # are remarks. Example:\n  wortmath check table.csv --model extract.from_gravity.asbc --compare plato --plot off.svg")
+    _check.configure(parser)
+    options = parser.read(arguments)
+    try:
+        text, files = _check.main(options)
+    except _check.TableError as e:
+        raise Refusal(str(e)) from None
+    return Answer(text, files=files, remark="" if options.json == "-" else "".join(f"saved {path}\n" for path, _ in files))
+
+
+COMMANDS: dict[str, Callable[[list[str]], Answer]] = {"card": card, "demo": demo, "models": models, "eval": evaluate, "check": check}
 
 
 def _run(arguments: list[str]) -> Answer:
@@ -295,18 +312,19 @@ def _reason(e: OSError) -> str:
     return _REASONS.get(e.errno or 0, (e.strerror or str(e)).lower())
 
 
-def _save(files: list[tuple[str, str]]) -> None:
+def _save(files: list[tuple[str, str | bytes]]) -> None:
     """Write all files or none: each beside its place first, then all put in place."""
     waiting: list[tuple[str, str, str]] = []
     path = ""
     try:
-        for path, text in files:
+        for path, content in files:
+            data = content.encode() if isinstance(content, str) else content
             target = os.path.realpath(path)
             if os.path.isdir(target):
                 raise Refusal(f"{path} cannot be written: it is a folder")
             if os.path.exists(target) and not os.path.isfile(target):
-                with open(target, "w", encoding="utf-8", newline="\n") as out:   # a device or a pipe: nothing to put in place
-                    out.write(text)
+                with open(target, "wb") as out:   # a device or a pipe: nothing to put in place
+                    out.write(data)
                 continue
             if os.path.exists(target):
                 if not os.access(target, os.W_OK):
@@ -318,8 +336,8 @@ def _save(files: list[tuple[str, str]]) -> None:
                 mode = 0o666 & ~mask
             handle, temporary = tempfile.mkstemp(prefix=".wortmath-", dir=os.path.dirname(target))
             waiting.append((path, temporary, target))
-            with os.fdopen(handle, "w", encoding="utf-8", newline="\n") as out:
-                out.write(text)
+            with os.fdopen(handle, "wb") as out:
+                out.write(data)
             os.chmod(temporary, mode)
         while waiting:
             path, temporary, target = waiting[0]

@@ -74,8 +74,8 @@ tbody th{font-weight:400}
 td.figure{font-weight:600;white-space:nowrap}
 td.right,th.right{text-align:right}
 .wide{overflow-x:auto}
-.words{display:block;font-size:.875rem;color:var(--muted);line-height:1.35}
-.targets .others,.targets .by{white-space:nowrap}
+.words{font-size:.875rem;color:var(--muted);line-height:1.35}
+.targets th,.targets .others,.targets .by{white-space:nowrap}
 .facts th{width:8rem;font-weight:400;color:var(--muted)}
 .facts th,.facts td{padding:.2rem .8rem .2rem 0}
 .facts tr:first-child>*{border-top:0}
@@ -96,6 +96,7 @@ footer{margin-top:2rem;padding-top:.6rem;border-top:1px solid var(--rule);font-s
  .targets .others:not(:empty)::before{content:"all formulas: "}
  .targets .by{text-align:right}
  .targets .by:not(:empty)::before{content:"by "}
+ .targets .words{grid-column:1/-1}
 }
 @media (min-width:46rem){
  body{padding:1.5rem 0}
@@ -111,20 +112,21 @@ footer{margin-top:2rem;padding-top:.6rem;border-top:1px solid var(--rule);font-s
 # Two pages for an ordinary batch: the brewing day on the first, the days ahead and the answers on the second.
 # Headings of steps run in with their text there; what is for those who check stays on the screen.
 _PRINT = """
-@page{margin:9mm 11mm}
+@page{margin:8mm 11mm}
 @media print{
- html{font-size:8.1pt}
- body{padding:0;background:none;line-height:1.3}
+ html{font-size:8pt}
+ body{padding:0;background:none;line-height:1.28}
  main{max-width:none;padding:0}
  h1{font-size:19pt}
- h2{font-size:11.5pt;margin:2.4mm 0 1mm;padding-top:1mm;border-top-width:1.2pt;break-after:avoid}
+ h2{font-size:11.5pt;margin:2mm 0 .8mm;padding-top:1mm;border-top-width:1.2pt;break-after:avoid}
  p{margin:.3mm 0}
  .sum{margin:.8mm 0;font-size:10pt;gap:0 5mm}
  .gather{display:block;columns:3;column-gap:6mm}
  .gather div{break-inside:avoid;margin-bottom:1mm}
  .gather h3{margin:0}
  .gather li,.goes li{padding:0}
- .gather b,.goes b{min-width:13mm}
+ .gather b,.goes b{min-width:11.5mm}
+ .gather li,.goes li{gap:1.6mm}
  .goes{margin:.3mm 0}
  .goes .left{min-width:15mm}
  .goes .at{min-width:9mm}
@@ -151,7 +153,11 @@ _PRINT = """
  table{font-size:8pt}
  th,td{padding:.3mm 2.5mm .3mm 0}
  .words,.again,.small,.fine,.fine table,figcaption,footer{font-size:7.1pt;line-height:1.22}
- .targets tbody th{width:52%}
+ .targets tr{display:grid;grid-template-columns:23mm 22mm 24mm 1fr;gap:0 2mm;border-top:1px solid var(--rule);padding:.2mm 0}
+ .targets thead tr{border-top:0}
+ .targets th,.targets td{border:0;padding:0}
+ .targets .words{grid-column:1/-1}
+ .targets thead .words{display:none}
  .facts th{width:20mm}
  .facts th,.facts td{padding:.25mm 2mm .25mm 0}
  .plots{grid-template-columns:repeat(3,1fr);gap:5mm}
@@ -160,7 +166,9 @@ _PRINT = """
  .pictures h2{display:none}
  .screen,figcaption,figure.ledger{display:none}
  .fine h2{display:none}
- .fine h3{margin:1mm 0 0}
+ .remark h3,.remark ul,.remark li{display:inline;font-size:inherit}
+ .remark h3::after{content:": "}
+ .remark li:not(:last-child)::after{content:"; "}
  footer{margin-top:1.5mm;padding-top:.6mm}
  a{text-decoration:none}
  tr{break-inside:avoid}
@@ -251,7 +259,7 @@ def _readings(step: StepStory, forecast: Forecast) -> str:
     rows = []
     if step.hydrometer:
         number, _, how = step.hydrometer.partition(" (")
-        rows.append((f"hydrometer, {how.rstrip(')')}" if how else "hydrometer", number))
+        rows.append((f"hydrometer {how.removeprefix('sample ').rstrip(')')}" if how else "hydrometer", number))
     if step.volume:
         amount, _, warm = step.volume.partition(" at ")
         rows.append((f"volume at {warm}", amount))
@@ -309,11 +317,11 @@ def _targets(story: Story, forecast: Forecast) -> str:
     rows = []
     for t in story.targets:
         words = "; ".join(x for x in (_MEANING.get(t.key, ""), t.remark) if x)
-        rows.append(f'<tr><th scope="row">{_e(t.label)} <span class="words">{_e(words)}</span></th><td class="figure">{_e(t.value)}{swatch if t.key == "colour_srm" else ""}</td>'
-                    f'<td class="others">{_e(t.others)}</td><td class="by">{_e(t.model)}</td></tr>')
+        rows.append(f'<tr><th scope="row">{_e(t.label)}</th><td class="figure">{_e(t.value)}{swatch if t.key == "colour_srm" else ""}</td>'
+                    f'<td class="others">{_e(t.others)}</td><td class="by">{_e(t.model)}</td><td class="words">{_e(words)}</td></tr>')
     return ('<section><h2>What it should become</h2><table class="targets"><thead><tr><th scope="col">target</th><th scope="col">this card</th><th scope="col">all formulas</th>'
-            f'<th scope="col">by</th></tr></thead><tbody>{"".join(rows)}</tbody></table>'
-            f'<p class="small">“All formulas” is what the other published formulas make of the same batch. Where they lie far apart, take the number as a rough one.</p>'
+            f'<th scope="col">by</th><th scope="col" class="words">in words</th></tr></thead><tbody>{"".join(rows)}</tbody></table>'
+            f'<p class="small">All formulas: what the published ones make of the same batch. Far apart means a rough number.</p>'
             f"{_cautions(story.target_cautions)}</section>")
 
 
@@ -372,7 +380,7 @@ def _fine(story: Story, forecast: Forecast) -> str:
     if story.by_model:
         checks.append("<h3>Formula by formula</h3>" + _facts([(label, ", ".join(f"{n} {v}" for n, v in values)) for label, values in story.by_model]))
     checks += [_used_models(forecast), "<h3>Ledger</h3>" + _facts(flows)]
-    remarks = "".join(f"<h3>{title}</h3><ul>" + "".join(f"<li>{_e(x)}</li>" for x in entries) + "</ul>"
+    remarks = "".join(f'<div class="remark"><h3>{title}</h3><ul>' + "".join(f"<li>{_e(x)}</li>" for x in entries) + "</ul></div>"
                       for title, entries in (("Not in the file, taken as usual", story.assumed), ("Outside the range that was checked", story.outside), ("Not computed", story.reasons)) if entries)
     return f'<section class="fine"><h2>For those who check</h2><div class="screen">{"".join(checks)}</div>{remarks}</section>'
 

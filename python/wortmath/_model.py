@@ -132,6 +132,55 @@ def _named(path: str) -> Any:
     return made
 
 
+_LANGUAGES = ("python", "c", "javascript", "openformula")
+
+
+def _chosen(self: Any, words: dict[str, Any]) -> list[int]:
+    """The states of the arguments whose words, truth values or presence are settled; -1 leaves one open."""
+    states = [-1] * len(self.inputs)
+    for name, value in words.items():
+        at = next((k for k, i in enumerate(self.inputs) if i.name == name and i.kind in ("word", "truth", "optional")), -1)
+        if at < 0:
+            open_ = [i.name for i in self.inputs if i.kind in ("word", "truth", "optional")]
+            raise TypeError(f'{self.path}: "{name}" cannot be settled in its formula' + (f'; {", ".join(open_)} can' if open_ else ""))
+        given = self.inputs[at]
+        if given.kind == "word":
+            if value not in given.words:
+                raise ValueError(f'{self.path}: {name} = {value!r} is not one of {", ".join(given.words)}')
+            states[at] = given.words.index(value)
+        else:
+            states[at] = int(value is not None) if given.kind == "optional" else int(bool(value))
+    return states
+
+
+def latex(self: Any, **words: Any) -> str:
+    """The formula as mathematics, printed from the formula that computes.
+
+    Words, truth values and optional numbers may be settled: `model.latex(salt="sodium_chloride")`. Left open, they become
+    cases, or the usual one is shown where there are too many.
+    """
+    return _core.printed(self.path, "latex", _chosen(self, words))
+
+
+def _formula(self: Any) -> str:
+    try:
+        return latex(self)
+    except ValueError as e:
+        return "\\text{" + str(e).replace("_", "\\_") + "}"
+
+
+def export(self: Any, language: str, **words: Any) -> str:
+    """The formula as a function in another language: "python", "c", "javascript", or "openformula" for spreadsheets.
+
+    It is printed from the formula that computes, and needs nothing but that language's mathematics. Ranges are not checked
+    in it; they stand in its comment. For spreadsheets each line is a name, a tab and the formula of that name's cell;
+    lists are columns. Words, truth values and optional numbers may be settled: `model.export("c", salt="sodium_chloride")`.
+    """
+    if language not in _LANGUAGES:
+        raise ValueError(f'{self.path}: {language!r} is not one of {", ".join(_LANGUAGES)}')
+    return _core.printed(self.path, language, _chosen(self, words))
+
+
 def by_path(path: str) -> Any:
     """The model (or, by the path of a family, its default) with this path."""
     models = _core._models
@@ -221,6 +270,10 @@ def equip() -> None:
     Model.models = property(_family_models)
     Model.result_type = property(_result_type)
     Model.compare = compare
+    Model.formula = property(_formula, doc="The formula as mathematics (LaTeX).")
+    Model.latex = latex
+    Model.export = export
+    Model._repr_latex_ = lambda self: "$\\displaystyle " + self.formula + "$"
     Model.__signature__ = property(_signature)
     Model.__doc__ = property(_doc)
     Model.name = property(lambda self: facts(self.path)["name"])

@@ -154,7 +154,7 @@ def _day(forecast: Forecast, units: _words.Units) -> Picture | None:
     rows = _changes(forecast)
     if len(rows) < 2:
         return None
-    row = 15.0 if len(rows) <= 40 else 600.0 / len(rows)
+    row = 14.0 if len(rows) <= 40 else 600.0 / len(rows)
     sheet = _Sheet(len(rows) * row + 54)
     left, right = sheet.axes(66, 4, 104, len(rows) * row), sheet.axes(192, 4, 96, len(rows) * row)
     y = list(range(len(rows)))
@@ -213,8 +213,8 @@ def _bitterness(forecast: Forecast) -> Picture | None:
         names.append(f"{_short(_words.one_line(h['name'] or 'hops'), 22 - len(when))}, {when}")
     totals.setdefault(used, forecast.results["bitterness_bu"])
     models = sorted(totals, key=lambda name: -totals[name])
-    row, first = 15.0, len(shown) * 15.0
-    sheet = _Sheet(first + len(models) * row + 74)
+    row, first = 14.0, len(shown) * 14.0
+    sheet = _Sheet(first + len(models) * row + 72)
     upper, lower = sheet.axes(122, 18, 160, first), sheet.axes(122, first + 40, 160, len(models) * row)
     highest = max([*totals.values(), *(h["bu"] for h in shown), 1.0])
     for axis, labels in ((upper, names), (lower, models)):

@@ -670,7 +670,7 @@ class _Teller:
             formulas = [v for v in (r["alcohol_by_formula"] or {}).values() if v is not None]
             before = r["alcohol_by_volume_before_priming"]
             primed = self.forecast.package is not None and (self.forecast.package["priming_alcohol_by_volume"] or 0) > 0
-            remark = f"{before:.1f} % vol before priming, which is what the formulas tell" if primed else ""
+            remark = f"{before:.1f} % vol before the priming sugar; the formulas leave it out" if primed else ""
             add(Target("alcohol_by_volume", "Alcohol", f"{r['alcohol_by_volume']:.1f} % vol", f"{spread_text(formulas, 1)} % vol" if formulas else "", "balance of masses", remark))
         if r["bitterness_bu"] is not None and self.forecast.hops:
             values = [v for v in (r["bitterness_by_model"] or {}).values() if v is not None]
@@ -692,7 +692,8 @@ class _Teller:
         found: list[tuple[str, list[tuple[str, str]]]] = []
         for label, key, decimals in (("Alcohol, % vol", "alcohol_by_formula", 1), ("Bitterness, BU", "bitterness_by_model", 0), ("Colour, SRM", "colour_by_model", 0)):
             values = [(name, f"{v:.{decimals}f}") for name, v in (r[key] or {}).items() if v is not None]
-            if values and not (key == "bitterness_by_model" and not self.forecast.hops) and not (key == "colour_by_model" and not r["colour_srm"]):
+            of = {"bitterness_by_model": "bitterness_bu", "colour_by_model": "colour_srm"}.get(key, "final_gravity")
+            if values and r[of]:
                 found.append((label, values))
         return found
 
@@ -702,7 +703,7 @@ class _Teller:
             do = self.batch.steps[h["step"] - 1]["do"]
             when = f"{h['minutes']:g} min" if h["minutes"] is not None else {"stand": "stand", "dry_hop": "dry"}.get(do, do)
             others = [v for v in h["bu_by_model"].values() if v is not None]
-            found.append(Addition(h["step"], one_line(h["name"]) if h["name"] else "hops", when, f"{h['alpha_g']:.1f} g", percent_text(round(h["utilisation"], 3)) if do != "dry_hop" else "-",
+            found.append(Addition(h["step"], one_line(h["name"]) if h["name"] else "hops", when, f"{h['alpha_g']:.1f} g" if h["alpha_g"] > 0 else "-", percent_text(round(h["utilisation"], 3)) if do != "dry_hop" else "-",
                                   h["bu"], spread_text(others, 0) if others and do != "dry_hop" else "-"))
         return found
 
@@ -730,18 +731,20 @@ class _Teller:
         for label, key, at in (("when served", "serving_pressure_bar", s["serving"]), ("at the hottest", "hottest_pressure_bar", s["hottest"]), ("worst case", "hazard_pressure_bar", s["hottest"])):
             value = p[key]
             rows.append((label, ("not computed, see the reasons below" if value is None else f"{units.pressure_text(value)} at {self.text(at)}")
-                         + (f", with {self.gas(p['hazard_carbonation_vol'])}" if label == "worst case" and p["hazard_carbonation_vol"] is not None else "")))
+                         + (f", with {self.gas(p['hazard_carbonation_vol'])}" if label == "worst case" and value is not None and p["hazard_carbonation_vol"] is not None else "")))
         here = {c["id"]: c["level"] for c in self.forecast.cautions if c["step"] == s["number"]}
         if p["level"] == 0:
             verdict = NO_RULE
         elif p["level"] == 2:
-            verdict = "STOP: a rule of this project (not a standard) is met, or the pressure could not be computed. Do not package like this."
+            verdict = ("STOP: the pressure could not be computed, and nobody knows what this package will see. Do not package like this." if p["hazard_pressure_bar"] is None
+                       else "STOP: a rule of this project (not a standard) is met. Do not package like this.")
         elif "package_pressure" in here:
             verdict = "CAUTION: a rule of this project (not a standard) is met."
         else:
             verdict = "CAUTION: nothing in the file says that fermentation is finished, and that alone is a rule of this list."
         kind = "In the bottle" if p["kind"] == "bottle" else "In the keg"
-        remark = "Worst case: the sugar ferments to the last, what is unfinished too, and the beer holds its gas badly."
+        ferments = "the sugar ferments to the last, what is unfinished too," if p["priming_sugar_g"] else "what is unfinished ferments too,"
+        remark = f"Worst case: {ferments} and the beer holds its gas badly."
         return PackageStory(kind, rows, p["level"], verdict, remark)
 
     # ------------------------------------------------------------------------------------------ the rest

@@ -151,7 +151,7 @@ T solved(double lo, double hi, F f) {
     else {
         double const h = 1e-6 * (1.0 + (x < 0.0 ? -x : x));
         double const slope = (number(f(T(x + h))) - number(f(T(x - h)))) / (2.0 * h);
-        return T(x) - f(T(x)) / T(slope);
+        return newton<1>(T(x), f, [slope](T) { return T(slope); });
     }
 }
 

@@ -75,6 +75,15 @@ struct outside {
     double distance = 0.0;
 };
 
+// How a number type puts a model's formula to work; one that knows a shorter way than through the formula says so here.
+template <class T>
+struct evaluation {
+    template <class M, class... P>
+    static auto of(const P&... p) {
+        return M::template formula<T>(p...);
+    }
+};
+
 // Calls models on any number type. A watched call outside the validated range is written down, impossible input is
 // an exception of the type `refused`.
 template <class T>
@@ -122,7 +131,7 @@ private:
     auto checked(P... p) {
         std::size_t i = 0;
         (look<M>(i++, p), ...);
-        auto const value = M::template formula<T>(p...);
+        auto const value = evaluation<T>::template of<M>(p...);
         if constexpr (wortmath::detail::has_refusal<M>) {
             bool nan;
             if constexpr (requires { value[0]; }) nan = number(value[0]) != number(value[0]);
