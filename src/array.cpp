@@ -16,7 +16,7 @@ template <class T>
 void gather(double* to, const char* from, std::ptrdiff_t step, std::size_t n) noexcept {
     if (step == static_cast<std::ptrdiff_t>(sizeof(T))) {
         T const* const p = reinterpret_cast<const T*>(from);
-        for (std::size_t i = 0; i < n; ++i) to[i] = static_cast<double>(p[i]);
+        for (std::size_t i = 0; i < n; ++i) to[i] = static_cast<double>(p[i]);  // contiguous: the compiler sees it
     } else {
         for (std::size_t i = 0; i < n; ++i, from += step) to[i] = static_cast<double>(*reinterpret_cast<const T*>(from));
     }
@@ -24,18 +24,33 @@ void gather(double* to, const char* from, std::ptrdiff_t step, std::size_t n) no
 
 template <class T>
 void scatter(char* to, std::ptrdiff_t step, const double* from, std::size_t n) noexcept {
+    if (step == static_cast<std::ptrdiff_t>(sizeof(T))) {
+        T* const p = reinterpret_cast<T*>(to);
+        for (std::size_t i = 0; i < n; ++i) p[i] = static_cast<T>(from[i]);
+        return;
+    }
     for (std::size_t i = 0; i < n; ++i, to += step) *reinterpret_cast<T*>(to) = static_cast<T>(from[i]);
 }
 
+// As wide as a double, so that the comparison's mask is the number that is gathered.
 bool any_outside(const double* x, std::size_t n, double lo, double hi) noexcept {
-    unsigned char hit = 0;
-    for (std::size_t i = 0; i < n; ++i) hit |= static_cast<unsigned char>((x[i] < lo) | (x[i] > hi));
+    std::int64_t hit = 0;
+    for (std::size_t i = 0; i < n; ++i) {
+        hit |= x[i] < lo ? -1 : 0;
+        hit |= x[i] > hi ? -1 : 0;
+    }
     return hit != 0;
 }
 bool any_nan(const double* x, std::size_t n) noexcept {
-    unsigned char hit = 0;
-    for (std::size_t i = 0; i < n; ++i) hit |= static_cast<unsigned char>(x[i] != x[i]);
+    std::int64_t hit = 0;
+    for (std::size_t i = 0; i < n; ++i) hit |= x[i] != x[i] ? -1 : 0;
     return hit != 0;
+}
+
+// In float32 a limit such as 1.03 is a neighbouring number: what is written as the limit lies within it.
+limits as_float(limits r) noexcept {
+    auto const rounded = [](double x) { return static_cast<double>(static_cast<float>(x)); };
+    return {std::min(r.valid_lo, rounded(r.valid_lo)), std::max(r.valid_hi, rounded(r.valid_hi)), std::min(r.lo, rounded(r.lo)), std::max(r.hi, rounded(r.hi))};
 }
 
 void note(tally& found, int input, double value, region where) noexcept {
@@ -66,16 +81,21 @@ void run(const entry& e, policy how, char* const* columns, const std::ptrdiff_t*
     alignas(64) double out_store[most_results][chunk];
     const double* in[most_inputs];
     double* out[most_results];
+    limits range[most_inputs];
     int moving = 0, mover = -1;
     for (int i = 0; i < e.arity; ++i) {
         in[i] = in_store[i];
+        range[i] = input_type == element::f32 ? as_float(e.inputs[i].range) : e.inputs[i].range;
         if (steps[i] != 0) ++moving, mover = i;
     }
-    for (int k = 0; k < e.results; ++k) out[k] = out_store[k];
+    auto const direct = [](std::ptrdiff_t step, element type, const char* at) {
+        return type == element::f64 && step == static_cast<std::ptrdiff_t>(sizeof(double)) && reinterpret_cast<std::uintptr_t>(at) % sizeof(double) == 0;
+    };
     const kernel* const variants = e.one_moving[chosen];
     kernel const run_block = moving == 1 && variants ? variants[mover] : e.kernels[chosen];
     bool const scans_result = e.holds != nullptr || e.refusal != nullptr;
 
+    bool still_suspicious = false;
     for (std::size_t at = 0; at < n; at += chunk) {
         std::size_t const here = std::min(chunk, n - at), padded = (here + block - 1) / block * block;
         bool suspicious = false;
@@ -87,13 +107,28 @@ void run(const entry& e, policy how, char* const* columns, const std::ptrdiff_t*
                     double const v = input_type == element::f32 ? static_cast<double>(*reinterpret_cast<const float*>(from)) : *reinterpret_cast<const double*>(from);
                     std::fill_n(to, chunk, v);
                 }
+            } else if (here == padded && direct(steps[i], input_type, from)) {
+                in[i] = reinterpret_cast<const double*>(from);
             } else {
                 if (input_type == element::f32) gather<float>(to, from, steps[i], here);
                 else gather<double>(to, from, steps[i], here);
                 std::fill(to + here, to + padded, to[here - 1]);
+                in[i] = to;
             }
-            const limits& r = e.inputs[i].range;
-            suspicious = suspicious || any_outside(to, here, r.valid_lo, r.valid_hi) || ((e.nan_is_impossible || e.guards) && any_nan(to, here));
+            // what does not move is looked at once
+            if (steps[i] != 0 || at == 0) {
+                std::size_t const looked = steps[i] == 0 ? 1 : here;
+                bool const hit = any_outside(in[i], looked, range[i].valid_lo, range[i].valid_hi) || ((e.nan_is_impossible || e.guards) && any_nan(in[i], looked));
+                suspicious = suspicious || hit;
+                still_suspicious = still_suspicious || (hit && steps[i] == 0);
+            }
+        }
+        suspicious = suspicious || still_suspicious;
+        for (int k = 0; k < e.results; ++k) {
+            char* const to = columns[e.arity + k] + static_cast<std::ptrdiff_t>(at) * steps[e.arity + k];
+            // Results go straight into place where nothing has to be walked or changed afterwards.
+            bool const straight = !suspicious && !scans_result && here == padded && direct(steps[e.arity + k], output_type, to);
+            out[k] = straight ? reinterpret_cast<double*>(to) : out_store[k];
         }
         run_block(in, out, padded / block);
 
@@ -108,8 +143,8 @@ void run(const entry& e, policy how, char* const* columns, const std::ptrdiff_t*
                         if ((is_absent(v) || e.guards) && a.what == detail::kind::optional_number) continue;  // a guard takes any NaN for none
                         nan = true;
                         if (!e.nan_is_impossible) continue;
-                    } else if (a.range.allows(v)) {
-                        if (unvalidated < 0 && !a.range.validates(v)) unvalidated = i;
+                    } else if (range[i].allows(v)) {
+                        if (unvalidated < 0 && !range[i].validates(v)) unvalidated = i;
                         continue;
                     }
                     if (!e.guards) note(found, i, v, region::impossible), ++found.impossible;
@@ -141,6 +176,7 @@ void run(const entry& e, policy how, char* const* columns, const std::ptrdiff_t*
         for (int k = 0; k < e.results; ++k) {
             char* const to = columns[e.arity + k] + static_cast<std::ptrdiff_t>(at) * steps[e.arity + k];
             std::ptrdiff_t const step = steps[e.arity + k];
+            if (out[k] != out_store[k]) continue;
             if (output_type == element::f32) scatter<float>(to, step, out[k], here);
             else if (output_type == element::i64) scatter<std::int64_t>(to, step, out[k], here);
             else scatter<double>(to, step, out[k], here);

@@ -413,7 +413,7 @@ def _all(family: str, models: dict[str, Any], given: dict[str, str], policy: str
     ordered = _ordered(models)
     first = ordered[0]
     lines = [*wrap(first.question), *[f"  {name} = {text}" for name, text in given.items()], ""]
-    rows: list[tuple[str, str, str, str]] = []
+    rows: list[tuple[str, list[str], str, str]] = []
     for model in ordered:
         mark = "*" if _core.is_default(model) and len(models) > 1 else " "
         inputs = {i.name: i for i in model.inputs}
@@ -422,28 +422,29 @@ def _all(family: str, models: dict[str, Any], given: dict[str, str], policy: str
         left = [name for name in given if name not in inputs]
         remark = _ranges(model)
         if missing:
-            result, remark = "-", f"needs {', '.join(missing)}"
+            answers, remark = ["-"], f"needs {', '.join(missing)}"
         else:
             try:
                 results = _call(model, values, policy)
                 customary = _customary(given, model.inputs)
-                result = ", ".join(_result_line(o, v, customary) for o, v in zip(model.outputs, results))
+                answers = [_result_line(o, v, customary) for o, v in zip(model.outputs, results)]
                 outside = [i.name for i in model.inputs if isinstance(values.get(i.name), float) and not (i.validated[0] <= values[i.name] <= i.validated[1])]
                 if outside:
                     remark += f" ({', '.join(outside)} outside)"
             except (ValueError, TypeError) as e:
-                result, remark = "-", "refuses: " + str(e).removeprefix(f"{model.path}: ")
+                answers, remark = ["-"], "refuses: " + str(e).removeprefix(f"{model.path}: ")
         if left:
             remark += f"; does not take {', '.join(left)}"
-        rows.append((mark + " " + model.name, result, model.status, remark))
-    columns = [max(width(r[c]) for r in rows) for c in range(3)]
-    wide = sum(columns) + 8 > 56
-    for name, result, status, remark in rows:
-        head = f"{pad(name, columns[0])}  {pad(result, 0 if wide else columns[1])}  {status if wide else pad(status, columns[2])}  "
-        if wide:
-            lines += [head.rstrip(), *wrap(remark, " " * 6)]
-        else:
+        rows.append((mark + " " + model.name, answers, model.status, remark))
+    names, answer, evidence = (max(width(t) for t in column) for column in ([r[0] for r in rows], [a for r in rows for a in r[1]], [r[2] for r in rows]))
+    narrow = names + answer + evidence + 6 <= 54 and all(len(r[1]) == 1 for r in rows)
+    for name, answers, status, remark in rows:
+        if narrow:
+            head = f"{pad(name, names)}  {pad(answers[0], answer)}  {pad(status, evidence)}  "
             lines += wrap(remark, head, " " * width(head)) if remark else [head.rstrip()]
+        else:   # the remark has no room beside the answer, or there are several answers
+            lines += [f"{pad(name, names)}  {pad(answers[0] if len(answers) == 1 else '', answer if len(answers) == 1 else 0)}  {status}"]
+            lines += [line for a in answers if len(answers) > 1 for line in wrap(a, " " * 6)] + wrap(remark, " " * 6)
     lines += ["", *wrap("* is the default. Evidence: " + "; ".join(_EVIDENCE[s] for s in dict.fromkeys(m.status for m in ordered) if s in _EVIDENCE) + ".")]
     return "\n".join(lines) + "\n"
 

@@ -35,6 +35,7 @@ a{color:inherit}
 ul,ol{margin:0;padding:0}
 ul,ol{list-style:none}
 .small,.fine{font-size:.875rem;color:var(--muted)}
+h2 .small{font:400 .875rem/1.3 -apple-system,"Segoe UI",Roboto,"Helvetica Neue",Arial,"Liberation Sans",system-ui,sans-serif;margin-left:.6em}
 .sum{display:flex;flex-wrap:wrap;gap:.25rem 1.1rem;margin:.7rem 0;font-weight:600;font-size:1.05rem;align-items:center}
 .swatch{display:inline-block;width:2.6em;height:1.05em;border:1px solid var(--muted);border-radius:3px;vertical-align:-.16em;print-color-adjust:exact;-webkit-print-color-adjust:exact}
 .tick{display:inline-block;width:.85em;height:.85em;border:1.5px solid var(--ink);border-radius:2px;flex:none;transform:translateY(.08em)}
@@ -120,6 +121,7 @@ _PRINT = """
  h1{font-size:19pt}
  h2{font-size:11.5pt;margin:2mm 0 .8mm;padding-top:1mm;border-top-width:1.2pt;break-after:avoid}
  p{margin:.3mm 0}
+ h2 .small{font-size:7.1pt}
  .sum{margin:.8mm 0;font-size:10pt;gap:0 5mm}
  .gather{display:block;columns:3;column-gap:6mm}
  .gather div{break-inside:avoid;margin-bottom:1mm}
@@ -263,7 +265,7 @@ def _readings(step: StepStory, forecast: Forecast) -> str:
     if step.volume:
         amount, _, warm = step.volume.partition(" at ")
         rows.append((f"volume at {warm}", amount))
-    rows += step.expect
+    rows += [(label, value) for label, value in step.expect if label != "alcohol"]
     if step.do == "bottle":
         rows.append(("bottles", str(forecast.package["bottles"])))
     if not rows:
@@ -278,7 +280,8 @@ def _facts(rows: list[tuple[str, str]]) -> str:
 
 def _step(step: StepStory, story: Story, forecast: Forecast, boil: float) -> str:
     when = f"Day {step.day:.3g}" if step.day is not None else _clock(story, step.begin or 0.0)
-    actions = "".join(f"<p>{_e(a)}</p>" for a in step.actions)
+    # Nobody reads alcohol off an instrument on the day: it is told, and has no box.
+    actions = "".join(f"<p>{_e(a)}</p>" for a in [*step.actions, *(f"Alcohol by then: {value}." for label, value in step.expect if label == "alcohol")])
     return (f'<li class="step" id="step-{step.number}"><p class="when">{when}</p><div class="what"><h3><span class="no">{step.number}</span>{_e(step.title)}</h3>'
             f"{actions}{_again(step.cautions)}{_goes(step, story, boil)}</div>{_readings(step, forecast)}{_cautions(step.cautions)}</li>")
 
@@ -321,7 +324,7 @@ def _targets(story: Story, forecast: Forecast) -> str:
                     f'<td class="others">{_e(t.others)}</td><td class="by">{_e(t.model)}</td><td class="words">{_e(words)}</td></tr>')
     return ('<section><h2>What it should become</h2><table class="targets"><thead><tr><th scope="col">target</th><th scope="col">this card</th><th scope="col">all formulas</th>'
             f'<th scope="col">by</th><th scope="col" class="words">in words</th></tr></thead><tbody>{"".join(rows)}</tbody></table>'
-            f'<p class="small">All formulas: what the published ones make of the same batch. Far apart means a rough number.</p>'
+            f'<p class="small">All formulas: what the published ones make of it. Far apart means rough.</p>'
             f"{_cautions(story.target_cautions)}</section>")
 
 
@@ -402,7 +405,7 @@ def page(forecast: Forecast, units: str | None = None, start: str | None = None)
         body.append(f'<section><h2>Brewing day</h2><p class="small">Left: {timed}. {_e(story.timing)} Right: what to expect, and a box for what you read.</p>'
                     f"{_cautions(story.before)}{_steps(today, story, forecast)}</section>")
     if ahead:
-        body.append(f'<section class="ahead"><h2>Days ahead</h2><p class="small">Counted from the brewing day, which is day 0.</p>{_days(ahead, forecast)}{_steps(ahead, story, forecast)}</section>')
+        body.append(f'<section class="ahead"><h2>Days ahead <span class="small">counted from the brewing day, which is day 0</span></h2>{_days(ahead, forecast)}{_steps(ahead, story, forecast)}</section>')
     body += [f'<div class="answers">{_targets(story, forecast)}{_package(story.package)}</div>', _pictures(forecast, story), _fine(story, forecast)]
     return ('<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n<meta name="viewport" content="width=device-width, initial-scale=1">\n'
             f'<meta name="color-scheme" content="light dark">\n<title>{escape(story.name)}: kettle card</title>\n<style>{_css()}</style>\n</head>\n<body>\n<main>\n'

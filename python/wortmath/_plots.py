@@ -88,8 +88,9 @@ def _kept(node: ElementTree.Element, key: str, used: set[str]) -> list[ElementTr
             continue
         if attribute == "transform" and value.startswith("rotate(-0 "):
             continue
-        value = re.sub(r"#(?=[mp][0-9a-f]{8,})", f"#{key}-", value)
-        if attribute == "style":
+        if attribute in ("href", "clip-path"):
+            value = value.replace("#", f"#{key}-")
+        elif attribute == "style":
             # The font is that of the page: only its size and weight are drawn.
             value = re.sub(r"font:\s*(?:(\d+)\s+)?([\d.]+px)[^;]*", lambda m: f"font-size: {m[2]}" + (f"; font-weight: {m[1]}" if m[1] else ""), value)
             value = re.sub(r"font-family:[^;]*;?\s*", "", value)

@@ -674,8 +674,9 @@ class _Teller:
             add(Target("alcohol_by_volume", "Alcohol", f"{r['alcohol_by_volume']:.1f} % vol", f"{spread_text(formulas, 1)} % vol" if formulas else "", "balance of masses", remark))
         if r["bitterness_bu"] is not None and self.forecast.hops:
             values = [v for v in (r["bitterness_by_model"] or {}).values() if v is not None]
-            ratio = f"{r['bitterness_ratio']:.2f} BU for each point of original gravity" if r["bitterness_ratio"] is not None else ""
-            add(Target("bitterness_bu", "Bitterness", f"{r['bitterness_bu']:.0f} BU", f"{spread_text(values, 0)} BU" if values else "", models["utilisation"], ratio))
+            remarks = [f"{r['bitterness_ratio']:.2f} BU for each point of original gravity"] if r["bitterness_ratio"] is not None else []
+            remarks += [f"altitude factor {models['altitude_factor']}"] if models["altitude_factor"] != "none" else []
+            add(Target("bitterness_bu", "Bitterness", f"{r['bitterness_bu']:.0f} BU", f"{spread_text(values, 0)} BU" if values else "", models["utilisation"], "; ".join(remarks)))
         if r["colour_srm"]:
             values = [v for v in (r["colour_by_model"] or {}).values() if v is not None]
             words = listed(r["colour_word"] or [], "or")
@@ -684,7 +685,8 @@ class _Teller:
         if r["volume_packaged_l"] is not None:
             add(Target("volume_packaged_l", "Packaged", self.units.volume_text(r["volume_packaged_l"])))
         if r["energy_kj_per_l"] is not None:
-            add(Target("energy_kj_per_l", "Energy", f"{r['energy_kj_per_l'] / 10:.0f} kJ", "", "asbc_beer33", "in 100 mL"))
+            glass, name = (GALLON_L * 12 / 128, "12 fl oz") if self.units.volume == "us" else (0.1, "100 mL")
+            add(Target("energy_kj_per_l", "Energy", f"{r['energy_kj_per_l'] * glass:.0f} kJ", "", "asbc_beer33", f"in {name}"))
         return found
 
     def by_model(self) -> list[tuple[str, list[tuple[str, str]]]]:
@@ -720,7 +722,7 @@ class _Teller:
             rows.append(("in the keg", units.volume_text(self.forecast.results["volume_packaged_l"])))
         rows.append(("package", package_name(p["package"]) + (f", rated {self.text(s['rated'])}" if s["rated"] else "")))
         if p["residual_vol"] is not None:
-            rows.append(("gas before", f"{p['residual_vol']:.2f} volumes of CO2 from fermentation"))
+            rows.append(("gas before", f"{p['residual_vol']:.2f} volumes of CO2 from fermentation, by {self.forecast.models['residual']}"))
         if p["priming_sugar_g"]:
             prime = next(s for s in self.batch.steps if s["do"] == "prime")
             grams = f" ({p['priming_sugar_g']:.0f} g)" if units.mass == "us" else ""
