@@ -75,7 +75,12 @@ class Check:
 
     @property
     def words(self) -> bool:
-        return any(isinstance(r.got, str) for r in self.rows)
+        """Whether words or truth values are compared, which agree or do not."""
+        return any(isinstance(r.got, (str, bool)) for r in self.rows)
+
+    @property
+    def whole(self) -> bool:
+        return all(isinstance(r.got, int) and not isinstance(r.got, bool) for r in self.rows)
 
     @property
     def largest(self) -> float:
@@ -112,6 +117,22 @@ class Check:
         return max(up, down)
 
     @property
+    def notice(self) -> str:
+        """The same in words. Where the model enters twice, a change in common may cancel and only the shape is tested."""
+        if self.words:
+            return "any"
+        if self.whole:
+            return f"{math.floor(max(r.tolerance for r in self.rows)) + 1} unit" + ("s" if max(r.tolerance for r in self.rows) >= 1 else "")
+        size = self.would_notice
+        if self.unit_of_shift != "%":
+            return f"{_two_digits(size)} {self.unit_of_shift}" if math.isfinite(size) else "one side"
+        if self.expression.replace(" ", "").startswith("max(0,"):
+            return "one side"
+        if size > 0.2 and self.expression.count(self.subjects[0].rsplit(".", 1)[0]) > 1:
+            return "shape"
+        return "any" if size < 1e-11 else f"{_two_digits(100 * size)} %"
+
+    @property
     def axis(self) -> str:
         """The column that the deviations are drawn over: the first of the expression that moves."""
         for name in _columns(self.expression):
@@ -119,6 +140,11 @@ class Check:
             if len(set(values)) > 2 and all(_is_number(v) for v in values):
                 return name
         return ""
+
+
+def _two_digits(x: float) -> str:
+    text = f"{x:.2g}"
+    return text if "e" not in text or x < 1e-5 else f"{float(text):.7f}".rstrip("0").rstrip(".")
 
 
 def _is_number(text: str) -> bool:
@@ -161,7 +187,9 @@ def _changed(paths: tuple[str, ...], by: float, shift: bool) -> Iterator[None]:
     def more(value: Any) -> Any:
         if isinstance(value, tuple):
             return type(value)(*map(more, value))
-        return (value + by if shift else value * (1.0 + by)) if isinstance(value, float) else value
+        if isinstance(value, bool) or not isinstance(value, (int, float)):
+            return value
+        return value + 1 if isinstance(value, int) else value + by if shift else value * (1.0 + by)
 
     def model(name: str) -> Any:
         m = plain(name)
@@ -220,10 +248,10 @@ def _read_check(chapter: str, line: dict[str, str]) -> Check:
             continue
         got, want = expression.evaluate(check.expression, row), expression.evaluate(check.compare, row)
         slope = 0.0
-        if isinstance(got, float) and not isinstance(want, str):
+        if isinstance(got, (int, float)) and not isinstance(got, bool) and not isinstance(want, str):
             with _changed(subjects, step, shift):
                 try:
-                    slope = (expression.evaluate(check.expression, row) - got) / step
+                    slope = (expression.evaluate(check.expression, row) - got) / (1 if isinstance(got, int) else step)
                 except ValueError:
                     slope = math.nan
         tolerance = 0.0 if isinstance(got, str) else float(expression.evaluate(check.tolerance, row))

@@ -1018,7 +1018,7 @@ private:
         }
     }
 
-    static constexpr int worth_naming_used_twice = 16, worth_naming_used_often = 10, too_wide = 110;
+    static constexpr int worth_naming_used_twice = 16, worth_naming_used_often = 10, too_wide = 64;
 
     void choose_names() {
         std::size_t const n = g_.steps.size();
@@ -1101,7 +1101,7 @@ private:
             node = g_[node].of[1];
         }
         std::string s = left + " &= " + broken(node, false);
-        bool const long_line = s.find("\n") != std::string::npos || visible(s) > 70;
+        bool const long_line = s.find("\n") != std::string::npos || visible(s) > 56;
         for (std::size_t k = 0; k < conditions.size(); ++k) s += (k ? ",\\; " : long_line ? " \\\\\n&\\qquad\\text{for } " : "\\qquad\\text{for } ") + conditions[k];
         return s;
     }
@@ -1115,7 +1115,7 @@ private:
         std::size_t length = 0;
         for (std::size_t k = 0; k < parts.size(); ++k) {
             std::size_t const l = visible(parts[k]);
-            if (k > 0 && length + l > 90) s += " \\\\\n&\\quad ", length = 0;
+            if (k > 0 && length + l > 74) s += " \\\\\n&\\quad ", length = 0;
             s += (k ? " " : "") + parts[k];
             length += l;
         }

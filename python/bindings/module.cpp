@@ -8,6 +8,7 @@ namespace py = pybind11;
 namespace core = wortmath::core;
 
 void add_batch(py::module_& m);
+void add_plan(py::module_& m);
 void add_uncertainty(py::module_& m);
 
 namespace {
@@ -88,5 +89,6 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     if (add_models(m.ptr()) < 0) throw py::error_already_set();
     m.def("describe", &describe, py::arg("path"));
     add_batch(m);
+    add_plan(m);
     add_uncertainty(m);
 }

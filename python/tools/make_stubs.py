@@ -7,8 +7,10 @@ compares the files with what this module makes.
 from __future__ import annotations
 
 import argparse
+import inspect
 import keyword
 from pathlib import Path
+from types import ModuleType
 from typing import Any
 
 import wortmath as wm
@@ -22,14 +24,12 @@ HEAD = NOTE + '# mypy: disable-error-code="overload-overlap"\n'
 
 INIT = '''
 from collections.abc import Mapping, Sequence
-from types import ModuleType
 from typing import Any, Literal, Protocol, TypeAlias
 
 import numpy as np
 from numpy.typing import NDArray
 
 from . import _core as _core
-from . import batch as batch
 {imports}
 from ._errors import RangeError as RangeError
 from ._errors import RangeWarning as RangeWarning
@@ -37,6 +37,7 @@ from ._errors import RangeWarning as RangeWarning
 __version__: str
 __all__: list[str]
 topics: list[str]
+{functions}
 
 class _Labelled(Protocol):
     """pandas, xarray, masked arrays, float32: whatever NumPy's functions hand back as it came."""
@@ -209,8 +210,10 @@ def stubs() -> dict[str, str]:
     properties = "\n".join(f"    @property\n    def {name}(self) -> {kind}: ..." for name, kind in PROPERTIES.items() if hasattr(type(one), name) or hasattr(one, name))
     if hasattr(one, "export"):
         properties += "\n    def export(self, language: str, **chosen: Any) -> str: ..."
-    imports = "\n".join(f"from . import {name} as {name}" for name in wm.topics)
-    found["__init__.pyi"] = NOTE + INIT.format(imports=imports, properties=properties).lstrip("\n")
+    modules = sorted(name for name in wm.__all__ if isinstance(getattr(wm, name), ModuleType))
+    imports = "\n".join(f"from . import {name} as {name}" for name in modules)
+    functions = "\n".join(f"def {name}{inspect.signature(getattr(wm, name))}: ...".replace("'", "") for name in wm.__all__ if inspect.isfunction(getattr(wm, name)))
+    found["__init__.pyi"] = NOTE + INIT.format(imports=imports, functions=functions, properties=properties).lstrip("\n")
     found["py.typed"] = ""
     return found
 

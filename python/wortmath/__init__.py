@@ -51,7 +51,7 @@ def _build() -> list[str]:
 
 topics = _build()
 
-from . import batch  # noqa: E402  (needs nothing of the topics, but stands after them in the namespace)
+from . import batch, reconcile, uncertainty  # noqa: E402  (need nothing of the topics, but stand after them in the namespace)
 
 
 def get_include() -> str:
@@ -61,4 +61,4 @@ def get_include() -> str:
 
 
 __version__ = "0.1.0"
-__all__ = ["batch", "Family", "Model", "RangeError", "RangeWarning", "get_include", "topics", *topics]
+__all__ = ["batch", "reconcile", "uncertainty", "Family", "Model", "RangeError", "RangeWarning", "get_include", "topics", *topics]

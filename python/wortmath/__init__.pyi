@@ -1,16 +1,15 @@
 # Made by python/tools/make_stubs.py from the catalogue; not to be edited.
 from collections.abc import Mapping, Sequence
-from types import ModuleType
 from typing import Any, Literal, Protocol, TypeAlias
 
 import numpy as np
 from numpy.typing import NDArray
 
 from . import _core as _core
-from . import batch as batch
 from . import atmosphere as atmosphere
 from . import attenuation as attenuation
 from . import balance as balance
+from . import batch as batch
 from . import beer as beer
 from . import bitterness as bitterness
 from . import carbonation as carbonation
@@ -29,10 +28,12 @@ from . import liquor as liquor
 from . import mash as mash
 from . import package as package
 from . import priming as priming
+from . import reconcile as reconcile
 from . import refractometer as refractometer
 from . import room as room
 from . import steep as steep
 from . import thermal as thermal
+from . import uncertainty as uncertainty
 from . import water as water
 from . import yeast as yeast
 from ._errors import RangeError as RangeError
@@ -41,6 +42,7 @@ from ._errors import RangeWarning as RangeWarning
 __version__: str
 __all__: list[str]
 topics: list[str]
+def get_include() -> str: ...
 
 class _Labelled(Protocol):
     """pandas, xarray, masked arrays, float32: whatever NumPy's functions hand back as it came."""
@@ -122,6 +124,9 @@ class Model:
     def result_type(self) -> Any: ...
     @property
     def ufunc(self) -> np.ufunc: ...
+    @property
+    def formula(self) -> str: ...
+    def export(self, language: str, **chosen: Any) -> str: ...
     def compare(self, *args: Any, **kwargs: Any) -> Any:
         """All models of the family at the same inputs."""
     def _repr_html_(self) -> str: ...

@@ -165,10 +165,10 @@ def _steps(story: Story) -> list[str]:
 def _targets(targets: list[Target], by_model: list[tuple[str, list[tuple[str, str]]]], cautions: list[Caution]) -> list[str]:
     if not targets:
         return []
-    values, others = (max(width(t) for t in column) + 2 for column in (["this card", *(t.value for t in targets)], ["all models", *(t.others for t in targets)]))
-    lines = [*rule("TARGETS"), f"  {'':17}{pad('this card', values)}{pad('all models', others)}model of this card"]
+    value_width, others_width = (max(width(t) for t in column) + 2 for column in (["this card", *(t.value for t in targets)], ["all models", *(t.others for t in targets)]))
+    lines = [*rule("TARGETS"), f"  {'':17}{pad('this card', value_width)}{pad('all models', others_width)}model of this card"]
     for t in targets:
-        lines.append(f"  {pad(t.label, 17)}{pad(t.value, values)}{pad(t.others, others)}{t.model}".rstrip())
+        lines.append(f"  {pad(t.label, 17)}{pad(t.value, value_width)}{pad(t.others, others_width)}{t.model}".rstrip())
         if t.remark:
             lines += wrap(t.remark, " " * 19)
     lines += wrap("Where the models lie far apart, take the number as a rough one.", "  ")

@@ -390,9 +390,10 @@ def main(argv: list[str] | None = None) -> int:
             answer = Answer(str(shown))
         _save(answer.files)
         code = answer.code
-        if sys.stdout is not None:
-            sys.stdout.write(answer.text)
-            sys.stdout.flush()
+        if sys.stdout is None:
+            raise Refusal("standard output is closed: there is nowhere to print the answer")
+        sys.stdout.write(answer.text)
+        sys.stdout.flush()
         _say(answer.remark)
         return code
     except Refusal as e:

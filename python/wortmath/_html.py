@@ -44,15 +44,15 @@ h2 .small{font:400 .875rem/1.3 -apple-system,"Segoe UI",Roboto,"Helvetica Neue",
 .gather li,.goes li{display:flex;gap:.55rem;align-items:baseline;padding:.16rem 0}
 .gather b,.goes b{white-space:nowrap;min-width:4.2rem}
 .detail{color:var(--muted);font-size:.9em}
-.step{display:grid;grid-template-columns:4.2rem 1fr;gap:.1rem .8rem;padding:.8rem 0;border-top:1px solid var(--rule)}
+.step{display:grid;grid-template-columns:3.7rem minmax(0,1fr);gap:.1rem .7rem;padding:.8rem 0;border-top:1px solid var(--rule)}
 ol>li.step:first-child{border-top:0}
-.when{font-weight:600;font-size:1.05rem;color:var(--amber);white-space:nowrap}
+.when{margin:0;line-height:1.3;font-weight:600;font-size:1.05rem;color:var(--amber);white-space:nowrap}
 .what{min-width:0}
 .no{display:inline-block;min-width:1.2em;margin-right:.45em;color:var(--muted);font-weight:400}
 .goes{margin:.2rem 0 .3rem}
 .goes .left{min-width:5.3rem;white-space:nowrap}
 .goes .at{min-width:3rem;color:var(--amber);font-weight:600}
-.reads{margin-top:.4rem;align-self:start}
+.reads{margin-top:.4rem;align-self:start;grid-column:2}
 .reads th,.reads td{border:0;padding:.1rem 0;vertical-align:middle}
 .reads th{color:var(--muted);font-size:.9rem;font-weight:400;line-height:1.25}
 .reads .val{font-weight:600;text-align:right;padding:0 .7rem;white-space:nowrap}
@@ -64,7 +64,7 @@ ol>li.step:first-child{border-top:0}
 .again{font-size:.875rem;color:var(--muted)}
 .mind .word{color:var(--amber);letter-spacing:.03em}
 .mind.stop .word{color:var(--stop)}
-.way{display:grid;grid-template-columns:repeat(auto-fit,minmax(6.6rem,1fr));gap:.5rem 0;margin:.2rem 0 .6rem}
+.way{display:grid;grid-template-columns:repeat(auto-fit,minmax(5rem,1fr));gap:.5rem 0;margin:.2rem 0 .6rem}
 .way li{border-top:3px solid var(--blue);padding:.3rem .5rem .2rem 0;font-size:.92rem;line-height:1.3;position:relative}
 .way li::before{content:"";position:absolute;top:-7px;left:0;width:11px;height:11px;border-radius:50%;background:var(--blue)}
 .way b{display:block}
@@ -77,6 +77,7 @@ td.right,th.right{text-align:right}
 .wide{overflow-x:auto}
 .words{font-size:.875rem;color:var(--muted);line-height:1.35}
 .targets th,.targets .others,.targets .by{white-space:nowrap}
+.targets thead .words{font-size:.85rem}
 .facts th{width:8rem;font-weight:400;color:var(--muted)}
 .facts th,.facts td{padding:.2rem .8rem .2rem 0}
 .facts tr:first-child>*{border-top:0}
@@ -89,6 +90,8 @@ figcaption{font-size:.85rem;color:var(--muted);line-height:1.4;margin-top:.4rem}
 .fine table{font-size:.85rem}
 footer{margin-top:2rem;padding-top:.6rem;border-top:1px solid var(--rule);font-size:.85rem;color:var(--muted)}
 @media (max-width:40rem){
+ .timed{flex-wrap:wrap}
+ .timed>:last-child{flex-basis:100%;padding-left:1.4rem}
  .targets thead{position:absolute;left:-100vw}
  .targets tr{display:grid;grid-template-columns:1fr auto;gap:0 .8rem;border-top:1px solid var(--rule);padding:.45rem 0}
  .targets th,.targets td{border:0;padding:0}
@@ -105,7 +108,7 @@ footer{margin-top:2rem;padding-top:.6rem;border-top:1px solid var(--rule);font-s
  h1{font-size:2.7rem}
  .step{grid-template-columns:4.6rem minmax(0,1fr) 21rem;gap:.1rem 1.2rem}
  .what{grid-column:2}
- .reads{margin-top:0}
+ .reads{margin-top:0;grid-column:3}
  .mind{grid-column:2/-1}
 }
 """
@@ -139,7 +142,7 @@ _PRINT = """
  .what>p::after{content:" "}
  .what .no{min-width:0}
  .when{font-size:9pt;margin:0}
- .reads{margin-top:0}
+ .reads{margin-top:0;grid-column:3}
  .reads th,.reads td{padding:.1mm 0}
  .reads .val{padding:0 2.5mm}
  .reads .slot{width:17mm}
@@ -249,23 +252,28 @@ def _goes(step: StepStory, story: Story, boil: float) -> str:
         return ""
     rows = []
     for i in step.items:
-        timed = ""
+        timed = mark = ""
         if i.minutes is not None and step.begin is not None:
+            mark = ' class="timed"'
             timed = f'<span class="at">{_clock(story, step.begin + boil - i.minutes)}</span><span class="left">{i.minutes:g} min left</span>'
-        rows.append(f'<li><span class="tick"></span>{timed}<b>{_e(i.amount)}</b> <span>{_e(i.name)}{_detail(i.detail)}</span></li>')
+        rows.append(f'<li{mark}><span class="tick"></span>{timed}<b>{_e(i.amount)}</b> <span>{_e(i.name)}{_detail(i.detail)}</span></li>')
     return f'<ul class="goes">{"".join(rows)}</ul>'
 
 
 def _readings(step: StepStory, forecast: Forecast) -> str:
     """What the instruments should show, each beside an empty box for what they do show."""
     rows = []
+    later = ", at the end" if step.do == "ferment" else ""
     if step.hydrometer:
         number, _, how = step.hydrometer.partition(" (")
-        rows.append((f"hydrometer {how.removeprefix('sample ').rstrip(')')}" if how else "hydrometer", number))
+        rows.append((f"hydrometer {how.removeprefix('sample ').rstrip(')')}".rstrip() + later, number))
     if step.volume:
         amount, _, warm = step.volume.partition(" at ")
         rows.append((f"volume at {warm}", amount))
-    rows += [(label, value) for label, value in step.expect if label != "alcohol"]
+    for label, value in step.expect:
+        amount, over, air = value.partition(" above ")
+        if label != "alcohol":
+            rows.append((label + over + air, amount))
     if step.do == "bottle":
         rows.append(("bottles", str(forecast.package["bottles"])))
     if not rows:

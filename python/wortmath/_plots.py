@@ -315,7 +315,7 @@ def _pressure(forecast: Forecast, units: _words.Units) -> Picture | None:
     for t, p, label, marker, offset, side, edge in points:
         late = degrees(t) > degrees(first) + 0.68 * (degrees(last) - degrees(first)) and side == "left"
         axis.scatter([degrees(t)], [shown(p)], marker=marker, s=30 if marker == "o" else 26, c=[BLUE if marker == "o" else STOP], zorder=4, linewidths=0)
-        axis.annotate(f"{label} {units.pressure_text(p)}", (degrees(t), shown(p)), xytext=(4 if late else offset[0], -7 if late else offset[1]), textcoords="offset points",
+        axis.annotate(f"{label} {units.pressure_text(p)}", (degrees(t), shown(p)), xytext=(8 if late else offset[0], -24 if late else offset[1]), textcoords="offset points",
                       ha="right" if late else side, va=edge, fontsize=10, color=STOP if marker == "D" else INK, zorder=3,
                       bbox={"facecolor": PAPER, "edgecolor": "none", "pad": 0.5})
     axis.set_xlabel(f"temperature of the package (°{units.temperature})", labelpad=3)

@@ -55,7 +55,7 @@ class Units:
             if gallons >= 0.495:
                 return f"{gallons:.2f} gal"
             ounces = gallons * 128
-            return f"{ounces:.0f} fl oz" if ounces >= 9.95 or ounces == 0 else f"{ounces:.1f} fl oz"
+            return f"{ounces:.0f} fl oz" if ounces >= 19.95 or ounces == 0 else f"{ounces:.1f} fl oz"
         if self.volume == "imperial":
             gallons = litres / IMPERIAL_GALLON_L
             if gallons >= 0.995:

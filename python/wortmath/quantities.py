@@ -7,6 +7,7 @@
 `define` gives a registry the names of the trade's scales (specific_gravity, degree_plato, srm, bitterness_unit,
 co2_volume, ...). Calling a model with a Quantity does so by itself. A scale that has no dimension in physics has one of
 its own here, so that degrees Plato do not pass for SRM; a number without a unit passes where a scale is expected.
+Shares and per cents are pint's own: 5 percent and 0.05 are the same alcohol content.
 pint is an optional dependency: pip install "wortmath[units]".
 """
 
@@ -29,7 +30,7 @@ _PHYSICAL = {
     "cells": "cell", "cells/g": "cell / gram", "cells/mL": "cell / milliliter",
 }
 
-# Numbers without a dimension: what counts as one of them. A plain number is taken as it is.
+# Shares, for which pint has units of its own.
 _SHARES = {"fraction": "", "ratio": "", "g/g": "", "L/L": "", "fraction per decade": "", "% mass": "percent", "% vol": "percent", "ppm": "ppm", "degrees": "degree"}
 
 # The scales of the trade: the name in pint, and its short form.
@@ -94,12 +95,13 @@ def magnitude_of(model: Any, given: Any, value: Any) -> Any:
         if value.dimensionality != wanted.dimensionality:
             raise _refused(model, given, value, f"has no unit and should be in {unit}" if plain else f"is in {_unit_name(value)}, which does not convert to {unit}")
         return value.to(wanted).magnitude
-    if plain:
-        return value.magnitude
     if unit in _SHARES:
+        # Here a number without a unit has its meaning in pint: 0.05 is 5 %.
         if value.dimensionality != registry.Unit("").dimensionality:
             raise _refused(model, given, value, f"is in {_unit_name(value)}, not a bare share")
         return value.to(_SHARES[unit]).magnitude
+    if plain:
+        return value.magnitude
     wanted_name = "specific_gravity" if unit.startswith("SG") else _SCALES.get(unit, ("", ""))[0]
     if wanted_name and value.units == registry.Unit(wanted_name):
         return value.magnitude

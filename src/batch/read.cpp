@@ -1,18 +1,7 @@
 #include "wortmath/batch/read.hpp"
 
+#include "batch/toml.hpp"
 #include "batch/units.hpp"
-
-// What the parser takes for granted is checked in every build: a file that breaks it is refused, as no valid TOML.
-#undef NDEBUG
-namespace wortmath::batch {
-[[noreturn]] static void parser_gave_up();
-}
-#define TOML_ASSERT(condition) ((condition) ? void() : ::wortmath::batch::parser_gave_up())
-#define TOML_HEADER_ONLY 1
-#define TOML_EXCEPTIONS 1
-#define TOML_ENABLE_FORMATTERS 0
-#define TOML_MAX_NESTED_VALUES 32  // a batch nests three deep; the parser walks tables recursively
-#include "third_party/toml++/toml.h"
 
 #include <algorithm>
 #include <cerrno>
@@ -1101,7 +1090,9 @@ void read_instruments(reader& r, instruments_table<>& i) {
 
 }  // namespace
 
-static void parser_gave_up() { throw parser_failure{}; }
+void parser_gave_up() { throw parser_failure{}; }
+
+toml::table parse_toml(std::string_view text) { return parse(text); }
 
 batch<double> read_text(std::string_view text) {
     const toml::table root = parse(text);

@@ -273,6 +273,11 @@ def test_standard_output_that_takes_nothing() -> None:
     assert done.returncode == 2 and "disk is full" in done.stderr and "Traceback" not in done.stderr
 
 
+def test_standard_output_that_is_closed() -> None:
+    done = shell("wortmath demo >&-")
+    assert done.returncode == 2 and "closed" in done.stderr and "Traceback" not in done.stderr
+
+
 def test_nobody_reads_on() -> None:
     done = shell("wortmath models bitterness.utilisation | head -n 1; wortmath demo | head -n 1")
     assert done.stderr == "" and "bitterness.utilisation" in done.stdout

@@ -29,10 +29,18 @@ SAMPLES = 6
 ABSOLUTE = {
     # The difference of two boiling temperatures near 373 K: a few units of those, however small the difference.
     "thermal.boiling_point_elevation.ideal_solution": 1e-12,
+    # The difference of two pressures of about 1 bar.
+    "dispense.altitude_addition.standard_atmosphere": 4.5e-16,
     # The edge of its range, where the curve falls below the smallest normal number.
     "colour.observer.wyman_1964": 1e-300,
 }
-
+# Seldom more than four units (two of 502 models among 80 points each).
+MORE_UNITS = {
+    "ethanol.alcohol_by_mass_from_volume.oiml_r22": 16.0,  # the residual of its iteration is a difference of large terms
+    "bitterness.kettle_cooling.newton": 8.0,               # where wort passes 0 degC in frost
+}
+# Tables of exact entries: nothing is rounded, and only the wavelengths of the table are answered.
+TABLES = {"colour.observer.cie_1931", "colour.observer.cie_1964"}
 
 ROWS: dict[str, list[dict[str, Any]]] = {}
 # The values of tests/reference/points: where a range has no end, they say how far a brewer goes.
@@ -124,23 +132,22 @@ def worst(path: str, function: Callable[..., Any], samples: int, draw: random.Ra
 
 @pytest.mark.parametrize("topic", sorted({p.split(".")[0] for p in PATHS}))
 def test_rounding(topic: str) -> None:
-    draw = random.Random(topic)
     faults, compared = [], 0
     with mp.workdps(50):
         for path in (p for p in PATHS if p.split(".")[0] == topic):
-            if path in NOT_EXPORTED or any(o.kind != "number" for o in model(path).outputs):
+            if path in NOT_EXPORTED or path in TABLES or any(o.kind != "number" for o in model(path).outputs):
                 continue  # whole numbers and words are not rounded
             scope: dict[str, Any] = {}
             exec(compile(_core.printed(path, "mpmath"), path, "exec"), scope)  # noqa: S102
-            points_used, ratio, where = worst(path, scope[function_name(path)], SAMPLES, draw)
+            points_used, ratio, where = worst(path, scope[function_name(path)], SAMPLES, random.Random(path))
             compared += points_used
             if points_used == 0:
                 faults.append(f"{path}: no point was compared")
-            if ratio > ALLOWED:
+            if ratio > MORE_UNITS.get(path, ALLOWED):
                 faults.append(f"{path}: {ratio:.3g} units at {where}")
     assert not faults, "\n".join(faults)
     assert compared > 0
 
 
-def test_the_table_of_absolute_bounds_is_needed() -> None:
-    assert all(p in PATHS for p in ABSOLUTE)
+def test_the_exceptions_are_models() -> None:
+    assert {*ABSOLUTE, *MORE_UNITS, *TABLES} <= set(PATHS)

@@ -143,6 +143,10 @@ def test_a_wrong_program(mypy: Any) -> None:
         assert any(words in f for f in own), f"{line}: mypy says {own}"
 
 
+def test_everything_public_is_in_the_stub(mypy: Any) -> None:
+    assert mypy("import wortmath as wm\n" + "\n".join(f"print(wm.{name})" for name in wm.__all__)) == []
+
+
 def test_runtime_has_what_the_stub_promises() -> None:
     for name in _maker().PROPERTIES:
         if f"def {name}(" in (STUBS / "__init__.pyi").read_text(encoding="utf-8"):

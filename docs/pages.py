@@ -1,0 +1,123 @@
+"""Pages from one description as Markdown (for the repository) and as HTML (one file that holds everything)."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from html import escape
+from pathlib import Path
+
+
+@dataclass
+class Page:
+    """A page under construction. Text may hold `code`, **strong**, *emphasis* and [links](to); everything else is taken as it is."""
+    blocks: list[tuple[str, object]] = field(default_factory=list)
+
+    def heading(self, level: int, text: str, anchor: str = "") -> None:
+        self.blocks.append(("heading", (level, text, anchor)))
+
+    def text(self, words: str) -> None:
+        self.blocks.append(("text", words))
+
+    def items(self, lines: Sequence[str]) -> None:
+        self.blocks.append(("items", list(lines)))
+
+    def table(self, heads: Sequence[str], rows: Sequence[Sequence[str]], numbers: Sequence[int] = (), fold: str = "") -> None:
+        """`numbers` are the columns set flush right; `fold` is the line under which a long table is folded away."""
+        self.blocks.append(("table", (list(heads), [list(r) for r in rows], set(numbers), fold)))
+
+    def formula(self, latex: str) -> None:
+        self.blocks.append(("formula", latex))
+
+    def code(self, text: str) -> None:
+        self.blocks.append(("code", text))
+
+    def picture(self, name: str, svg: str, words: str) -> None:
+        self.blocks.append(("picture", (name, svg, words)))
+
+    # ---- Markdown ----
+
+    def markdown(self, pictures: str = "") -> str:
+        out = []
+        for kind, what in self.blocks:
+            if kind == "heading":
+                level, text, anchor = what  # type: ignore[misc]
+                out.append((f'<a id="{anchor}"></a>\n\n' if anchor else "") + "#" * level + " " + text)
+            elif kind == "text":
+                out.append(_md(str(what)))
+            elif kind == "items":
+                out.append("\n".join(f"- {_md(line)}" for line in what))  # type: ignore[attr-defined]
+            elif kind == "formula":
+                out.append(f"```math\n{what}\n```")
+            elif kind == "code":
+                out.append(f"```\n{what}\n```")
+            elif kind == "picture":
+                name, _, words = what  # type: ignore[misc]
+                out.append(f"![{words}]({pictures}{name})")
+            else:
+                heads, rows, numbers, fold = what  # type: ignore[misc]
+                line = "|" + "|".join("---:" if k in numbers else "---" for k in range(len(heads))) + "|"
+                table = "\n".join(["| " + " | ".join(heads) + " |", line] + ["| " + " | ".join(_md(c).replace("|", "\\|") for c in r) + " |" for r in rows])
+                out.append(f"<details><summary>{fold}</summary>\n\n{table}\n\n</details>" if fold else table)
+        return "\n\n".join(out) + "\n"
+
+    # ---- HTML ----
+
+    def html(self) -> str:
+        out = []
+        for kind, what in self.blocks:
+            if kind == "heading":
+                level, text, anchor = what  # type: ignore[misc]
+                out.append(f"<h{level}{f' id={chr(34)}{anchor}{chr(34)}' if anchor else ''}>{_html(text)}</h{level}>")
+            elif kind == "text":
+                out.append(f"<p>{_html(str(what))}</p>")
+            elif kind == "items":
+                out.append("<ul>" + "".join(f"<li>{_html(line)}</li>" for line in what) + "</ul>")  # type: ignore[attr-defined]
+            elif kind == "code":
+                out.append(f"<pre>{escape(str(what))}</pre>")
+            elif kind == "picture":
+                _, svg, words = what  # type: ignore[misc]
+                out.append(f"<figure>{svg}<figcaption>{_html(words)}</figcaption></figure>")
+            elif kind == "table":
+                heads, rows, numbers, fold = what  # type: ignore[misc]
+                mark = {k: " class=n" for k in numbers}
+                table = "<table><thead><tr>" + "".join(f"<th{mark.get(k, '')}>{_html(h)}</th>" for k, h in enumerate(heads)) + "</tr></thead><tbody>" + "".join(
+                    "<tr>" + "".join(f"<td{mark.get(k, '')}>{_html(c)}</td>" for k, c in enumerate(r)) + "</tr>" for r in rows) + "</tbody></table>"
+                out.append(f"<details><summary>{_html(fold)}</summary>{table}</details>" if fold else table)
+        return "\n".join(out) + "\n"
+
+
+def _md(text: str) -> str:
+    """Text for Markdown: what is no mark-up must not become it."""
+    parts = re.split(r"(`[^`]*`|\*\*[^*]+\*\*|(?<!\w)\*[a-z ]+\*(?!\w)|\[[^\]]*\]\([^)]*\))", text)
+    return "".join(p if k % 2 else re.sub(r"([*<]|(?<![A-Za-z0-9])_|_(?![A-Za-z0-9]))", r"\\\1", p) for k, p in enumerate(parts))
+
+
+def _html(text: str) -> str:
+    done = escape(text, quote=False)
+    done = re.sub(r"`([^`]*)`", r"<code>\1</code>", done)
+    done = re.sub(r"\*\*([^*]+)\*\*", r"<b>\1</b>", done)
+    done = re.sub(r"(?<!\w)\*([a-z ]+)\*(?!\w)", r"<i>\1</i>", done)
+    return re.sub(r"\[([^\]]*)\]\(([^)]*)\)", r'<a href="\2">\1</a>', done)
+
+
+def save(folder: Path, files: dict[str, str]) -> None:
+    """Write the files and take away those of an earlier run."""
+    for old in sorted(folder.rglob("*")):
+        if old.is_file() and old.relative_to(folder).as_posix() not in files:
+            old.unlink()
+    for name, text in files.items():
+        (folder / name).parent.mkdir(parents=True, exist_ok=True)
+        (folder / name).write_text(text, encoding="utf-8", newline="\n")
+
+
+def figure(x: float) -> str:
+    """A deviation with the digits that say something."""
+    if x == 0 or abs(x) < 1e-12:
+        return "0"
+    if 1e-4 <= abs(x) < 1e5:
+        text = f"{x:.2g}" if abs(x) < 100 else f"{x:.0f}"
+        return text if "e" not in text else f"{float(text):.6f}".rstrip("0")
+    mantissa, power = f"{x:.1e}".split("e")
+    return f"{mantissa}e{int(power)}"
