@@ -21,6 +21,7 @@ sys.path.insert(0, str(ROOT / "tests" / "python"))
 
 import expression  # noqa: E402
 
+from pages import figure  # noqa: E402
 from wortmath import _core  # noqa: E402
 from wortmath._check import half_a_digit  # noqa: E402
 from wortmath._model import facts  # noqa: E402
@@ -125,12 +126,12 @@ class Check:
             return f"{math.floor(max(r.tolerance for r in self.rows)) + 1} unit" + ("s" if max(r.tolerance for r in self.rows) >= 1 else "")
         size = self.would_notice
         if self.unit_of_shift != "%":
-            return f"{_two_digits(size)} {self.unit_of_shift}" if math.isfinite(size) else "one side"
+            return f"{figure(size)} {self.unit_of_shift}" if math.isfinite(size) else "one side"
         if self.expression.replace(" ", "").startswith("max(0,"):
             return "one side"
         if size > 0.2 and self.expression.count(self.subjects[0].rsplit(".", 1)[0]) > 1:
             return "shape"
-        return "any" if size < 1e-11 else f"{_two_digits(100 * size)} %"
+        return "any" if size < 1e-11 else f"{figure(100 * size)} %"
 
     @property
     def axis(self) -> str:
@@ -140,11 +141,6 @@ class Check:
             if len(set(values)) > 2 and all(_is_number(v) for v in values):
                 return name
         return ""
-
-
-def _two_digits(x: float) -> str:
-    text = f"{x:.2g}"
-    return text if "e" not in text or x < 1e-5 else f"{float(text):.7f}".rstrip("0").rstrip(".")
 
 
 def _is_number(text: str) -> bool:

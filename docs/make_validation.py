@@ -18,7 +18,7 @@ from pathlib import Path
 from typing import Any
 
 from evidence import CHAPTERS, Check, answers, by_model, checks, expression, facts, points, tables
-from pages import Page, figure, save
+from pages import Finding, Page, figure, save
 from spread import Spread, amount, families, ranges, shown, spread, tomllib
 
 from wortmath import _chart
@@ -71,21 +71,21 @@ def _drawable(c: Check) -> bool:
     return len(c.rows) >= 4 and not c.words and not c.whole and all(math.isfinite(r.deviation) for r in c.rows) and c.largest > 1e-12
 
 
-def _in_column(c: Check) -> str:
-    """What is compared, where it is a column of the table or little more."""
-    return c.compare if len(c.compare) <= 26 else ""
-
-
-def _panel(c: Check) -> _chart.Panel:
-    xs = [float(r.inputs[c.axis]) for r in c.rows] if c.axis else list(range(1, len(c.rows) + 1))
+def _panel(c: Check, title: bool) -> _chart.Panel:
+    xs = [float(r.inputs[c.axis]) for r in c.rows] if c.axis else [float(k) for k in range(1, len(c.rows) + 1)]
     name = c.subjects[0].split(".", 2)[2]
-    title = f"{name}: {c.table.file.removesuffix('.csv')}"
-    return _chart.Panel(title if len(title) <= 41 else title[:40] + "…", (c.axis or "row") + (f"   ({c.where})" if c.where and len(c.where) <= 34 else ""), _in_column(c)[:22],
+    words = f"{name}: {c.table.file.removesuffix('.csv')}" if title else ""
+    return _chart.Panel(words if len(words) <= 41 else words[:40] + "…", c.axis or "row", "",
                         [_chart.Curve(name, xs, [r.deviation for r in c.rows], dots=True)], [r.tolerance for r in c.rows], zero=True)
 
 
+def _small_picture(c: Check) -> str:
+    return (f"<svg xmlns='http://www.w3.org/2000/svg' width='190' height='86' viewBox='0 0 190 86' {_chart.FONT} role='img'><title>model minus table</title>"
+            f"{_chart.draw(_panel(c, False), 190, 86)}</svg>")
+
+
 def deviations_picture(family: str, own: list[Check]) -> str:
-    return _chart.sheet([_panel(c) for c in own], width=228, height=150, columns=3, description=f"{family}: model minus table, over the table; shaded: what is allowed")
+    return _chart.sheet([_panel(c, True) for c in own], width=228, height=140, columns=4 if len(own) > 3 else 3, description=f"{family}: model minus table, over the table; shaded: what is allowed")
 
 
 # ---- words ----------------------------------------------------------------------------------------------------------
@@ -109,7 +109,8 @@ def _sentence(s: Spread) -> str:
 
 
 def _table_name(c: Check) -> str:
-    return f"`{c.table.file.removesuffix('.csv')}`" + (f", {c.where.replace('==', ' = ')}" if c.where else "") + ("" if c.table.outside else " (own calculation)")
+    where = c.where.replace("==", " = ").replace("<=", " ≤ ").replace(">=", " ≥ ").replace("!=", " ≠ ").replace("=''", "= nothing")
+    return f"{c.table.title or c.table.file}" + (f" ({where})" if where else "") + ("" if c.table.outside else ", *own calculation*")
 
 
 def _tolerance(c: Check) -> str:
@@ -122,22 +123,20 @@ def _half(c: Check) -> str:
     return "" if c.words or most == 0 else figure(most)
 
 
-def _what(c: Check) -> str:
-    """The expression, with the subject's own path shortened to its name: what is worked out of the answer is seen."""
+def _worked_out(c: Check) -> str:
+    """What is made of the model's answer, unless it is compared as it is."""
     text = c.expression.replace(", policy='extrapolate'", "")
-    return f"{c.subjects[0].split('.', 2)[2]}" if re.fullmatch(r"[a-z0-9_.]+\([^()]*(\([^()]*\)[^()]*)*\)", text, re.IGNORECASE) else f"{c.subjects[0].split('.', 2)[2]}, in `{text}`"
+    return "" if re.fullmatch(r"[a-z][a-z0-9_.]+\([^()]*(\([^()]*\)[^()]*)*\)", text, re.IGNORECASE) else text
 
 
-def _check_rows(own: list[Check]) -> list[list[str]]:
-    rows = []
-    for c in sorted(own, key=lambda c: (not c.table.outside, c.subjects)):
-        rows.append([_what(c), _table_name(c), str(len(c.rows)), "all agree" if c.words and c.largest == 0 else figure(c.largest), "" if c.words else figure(c.rms), _tolerance(c), _half(c),
-                     c.notice, c.note])
-    return rows
+def _findings(own: list[Check]) -> list[Finding]:
+    return [Finding(c.subjects[0].split(".", 2)[2], _worked_out(c), _table_name(c), c.note,
+                    (str(len(c.rows)), "all agree" if c.words and c.largest == 0 else figure(c.largest), "" if c.words else figure(c.rms), _tolerance(c), _half(c), c.notice),
+                    _small_picture(c) if _drawable(c) else "")
+            for c in sorted(own, key=lambda c: (not c.table.outside, c.subjects))]
 
 
-HEADS = ["model", "table", "rows", "largest deviation", "rms", "allowed", "half a digit", "would notice", "remark"]
-NUMBERS = (2, 3, 4, 5, 6, 7)
+HEADS = ["rows", "largest deviation", "rms", "allowed", "half a digit", "would notice"]
 
 
 # ---- pages ----------------------------------------------------------------------------------------------------------
@@ -149,23 +148,22 @@ def family_section(page: Page, family: str, paths: list[str]) -> None:
         page.picture(f"{family}.models.svg", models_picture(s), _sentence(s))
     own = [c for p in paths for c in by_model()[p]]
     if own:
-        page.table(HEADS, _check_rows(own), NUMBERS)
-        if drawn := [c for c in own if _drawable(c)]:
-            page.picture(f"{family}.tables.svg", deviations_picture(family, drawn), "Model minus table, over the table. Shaded: what is allowed.")
+        drawn = [c for c in own if _drawable(c)]
+        page.findings(HEADS, _findings(own), f"{family}.tables.svg", deviations_picture(family, drawn) if drawn else "")
     said = []
+    for p in paths:
+        n = outside_rows(p)
+        held = f"{n} comparison{'s' if n > 1 else ''} with figures from outside" if n else f"no figure from outside: {reasons()[p] or 'no reason stated'}"
+        said.append(f"**{p.split('.', 2)[2]}** (*{facts(p)['status']}*): {facts(p)['source']}; {held}.")
     for a in answers():
         if a.model in paths:
             off = figure(abs(a.got - a.want))
             said.append((f"In print and wrong: {figure_of(a.printed)}; `{a.model}` gives {figure_of(a.got)}" if a.printed is not None else
                          f"Worked in public: {figure_of(a.want)}; `{a.model}` gives {figure_of(a.got)}, {off} off, {figure(a.tolerance) if a.tolerance else 'nothing'} allowed") + f" ({a.source}).")
-    if said:
-        page.items(said)
-    bare = [p for p in paths if not outside_rows(p)]
-    if bare:
-        page.items([f"`{p.split('.', 2)[2]}` ({facts(p)['status']}) has no row from outside: {reasons()[p] or 'no reason stated'}." for p in bare])
     n = sum(points()[p].rows for p in paths if p in points())
     worst = max((points()[p].largest for p in paths if p in points()), default=0.0)
-    page.text(f"Independent implementation: {n} random points, {'no difference above 1e-12' if worst < 1e-12 else f'at most {figure(worst)} of the value apart'}.")
+    said.append(f"Independent implementation: {n} random points, {'no difference above 10⁻¹²' if worst < 1e-12 else f'at most {figure(worst)} of the value apart'}.")
+    page.items(said)
 
 
 def figure_of(x: float | None) -> str:
@@ -285,6 +283,12 @@ th { text-align: left; vertical-align: bottom; border-bottom: 1px solid var(--in
 td { vertical-align: top; border-bottom: 1px solid var(--rule); padding: .25rem .5rem .25rem 0; overflow-wrap: anywhere; }
 th.n, td.n { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
 th.n { white-space: normal; }
+table.f td:first-child { width: 38%; }
+table.f td { padding-top: .35rem; }
+.w { margin-top: .15rem; } .w code { font-size: 10.5px; color: var(--muted); }
+.r { color: var(--muted); margin-top: .15rem; }
+td.p { width: 190px; padding: .1rem 0; } td.p svg { display: block; }
+.i { color: var(--muted); font-size: 12.5px; }
 figure { margin: 1rem 0; break-inside: avoid; }
 figure svg { max-width: 100%; height: auto; display: block; }
 figcaption { font-size: 12.5px; color: var(--muted); max-width: 46rem; margin-top: .35rem; }
@@ -324,6 +328,8 @@ def files() -> dict[str, str]:
             if kind == "picture":
                 name, svg, _ = what  # type: ignore[misc]
                 found[f"plots/{name}"] = svg
+            elif kind == "findings" and what[3]:  # type: ignore[index]
+                found[f"plots/{what[2]}"] = what[3]  # type: ignore[index]
     found["report.html"] = report_html(first, chapters)
     return found
 

@@ -9,6 +9,17 @@ from html import escape
 from pathlib import Path
 
 
+@dataclass(frozen=True)
+class Finding:
+    """One check of the report: what was compared with what, the figures, a small picture."""
+    model: str
+    worked_out: str      # what is made of the model's answer before it is compared; empty if nothing
+    table: str
+    note: str
+    figures: tuple[str, ...]
+    svg: str = ""
+
+
 @dataclass
 class Page:
     """A page under construction. Text may hold `code`, **strong**, *emphasis* and [links](to); everything else is taken as it is."""
@@ -36,6 +47,10 @@ class Page:
     def picture(self, name: str, svg: str, words: str) -> None:
         self.blocks.append(("picture", (name, svg, words)))
 
+    def findings(self, heads: Sequence[str], rows: Sequence[Finding], name: str, svg: str) -> None:
+        """Checks with their figures (`heads`): with their own small pictures in HTML, with one sheet of them in Markdown."""
+        self.blocks.append(("findings", (list(heads), list(rows), name, svg)))
+
     # ---- Markdown ----
 
     def markdown(self, pictures: str = "") -> str:
@@ -54,12 +69,19 @@ class Page:
                 out.append(f"```\n{what}\n```")
             elif kind == "picture":
                 name, _, words = what  # type: ignore[misc]
-                out.append(f"![{words}]({pictures}{name})")
+                out.append(f"![{name.removesuffix('.svg')}]({pictures}{name})\n\n{_md(words)}")
             else:
-                heads, rows, numbers, fold = what  # type: ignore[misc]
+                if kind == "findings":
+                    names, found, name, svg = what  # type: ignore[misc]
+                    heads, numbers, fold = ["model", "table", *names, "remark"], range(2, 2 + len(names)), ""
+                    rows = [[f.model + (f", in `{f.worked_out}`" if f.worked_out else ""), f.table, *f.figures, f.note] for f in found]
+                else:
+                    heads, rows, numbers, fold = what  # type: ignore[misc]
                 line = "|" + "|".join("---:" if k in numbers else "---" for k in range(len(heads))) + "|"
                 table = "\n".join(["| " + " | ".join(heads) + " |", line] + ["| " + " | ".join(_md(c).replace("|", "\\|") for c in r) + " |" for r in rows])
                 out.append(f"<details><summary>{fold}</summary>\n\n{table}\n\n</details>" if fold else table)
+                if kind == "findings" and svg:
+                    out.append(f"![{name.removesuffix('.svg')}]({pictures}{name})")
         return "\n\n".join(out) + "\n"
 
     # ---- HTML ----
@@ -79,6 +101,11 @@ class Page:
             elif kind == "picture":
                 _, svg, words = what  # type: ignore[misc]
                 out.append(f"<figure>{svg}<figcaption>{_html(words)}</figcaption></figure>")
+            elif kind == "findings":
+                names, found, _, _ = what  # type: ignore[misc]
+                rows = ["<tr><td>" + f"<b>{_html(f.model)}</b> {_html(f.table)}" + (f"<div class=w>{_html(f'`{f.worked_out}`')}</div>" if f.worked_out else "")
+                        + (f"<div class=r>{_html(f.note)}</div>" if f.note else "") + "</td>" + "".join(f"<td class=n>{_html(x)}</td>" for x in f.figures) + f"<td class=p>{f.svg}</td></tr>" for f in found]
+                out.append("<table class=f><thead><tr><th>check</th>" + "".join(f"<th class=n>{_html(n)}</th>" for n in names) + "<th></th></tr></thead><tbody>" + "".join(rows) + "</tbody></table>")
             elif kind == "table":
                 heads, rows, numbers, fold = what  # type: ignore[misc]
                 mark = {k: " class=n" for k in numbers}
@@ -96,7 +123,7 @@ def _md(text: str) -> str:
 
 def _html(text: str) -> str:
     done = escape(text, quote=False)
-    done = re.sub(r"`([^`]*)`", r"<code>\1</code>", done)
+    done = re.sub(r"`([^`]*)`", lambda m: "<code>" + re.sub(r"([_.(,])(?=\w)", r"\1<wbr>", m[1]) + "</code>", done)
     done = re.sub(r"\*\*([^*]+)\*\*", r"<b>\1</b>", done)
     done = re.sub(r"(?<!\w)\*([a-z ]+)\*(?!\w)", r"<i>\1</i>", done)
     return re.sub(r"\[([^\]]*)\]\(([^)]*)\)", r'<a href="\2">\1</a>', done)
@@ -120,4 +147,7 @@ def figure(x: float) -> str:
         text = f"{x:.2g}" if abs(x) < 100 else f"{x:.0f}"
         return text if "e" not in text else f"{float(text):.6f}".rstrip("0")
     mantissa, power = f"{x:.1e}".split("e")
-    return f"{mantissa}e{int(power)}"
+    return f"{mantissa.removesuffix('.0')}×10{str(int(power)).translate(_UP)}"
+
+
+_UP = str.maketrans("-0123456789", "⁻⁰¹²³⁴⁵⁶⁷⁸⁹")

@@ -10,6 +10,7 @@ namespace core = wortmath::core;
 void add_batch(py::module_& m);
 void add_plan(py::module_& m);
 void add_uncertainty(py::module_& m);
+void add_spread(py::module_& m);
 
 namespace {
 
@@ -91,4 +92,5 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     add_batch(m);
     add_plan(m);
     add_uncertainty(m);
+    add_spread(m);
 }

@@ -53,6 +53,11 @@ def ticks(lo: float, hi: float, about: int) -> list[float]:
     return [round(k * step, 12 - math.floor(math.log10(step))) for k in range(first, math.floor(hi / step + 1e-9) + 1)]
 
 
+def _some_ticks(lo: float, hi: float, about: int) -> list[float]:
+    """At least two, however small the chart."""
+    return next((m for n in range(about, about + 6) if len(m := ticks(lo, hi, n)) > 1), [lo])
+
+
 def _exponent(biggest: float) -> int:
     """The power of ten that is taken out of the labels of an axis."""
     if biggest == 0 or 1e-3 <= biggest < 1e5:
@@ -96,12 +101,12 @@ def draw(panel: Panel, width: float, height: float, *, legend: bool = False) -> 
     y_room = (y_hi - y_lo) * 0.07 or max(abs(y_lo) * 0.05, 1e-12)
     x_lo, x_hi, y_lo, y_hi = x_lo - x_room, x_hi + x_room, y_lo - y_room, y_hi + y_room
 
-    x_marks = ticks(x_lo, x_hi, max(2, int(width / 65)))
-    y_marks = ticks(y_lo, y_hi, max(2, int(height / 34)))
+    x_marks = _some_ticks(x_lo, x_hi, max(2, int(width / 65)))
+    y_marks = _some_ticks(y_lo, y_hi, max(2, int(height / 34)))
     x_power, y_power = _exponent(max(abs(x_lo), abs(x_hi))), _exponent(max(abs(y_lo), abs(y_hi)))
     y_words = _labels(y_marks, y_power)
     longest = max((c.label for c in panel.curves), key=len) if legend else ""
-    left, right = 22 + 5.2 * max(map(len, y_words)), 10 + (28 + 5.3 * len(longest) if legend else 0)
+    left, right = (22 if panel.y_label or y_power else 8) + 5.2 * max(map(len, y_words)), 10 + (28 + 5.3 * len(longest) if legend else 0)
     top, bottom = (20 if panel.title else 8), (18 if panel.steps else 30)
     w, h = width - left - right, height - top - bottom
 

@@ -37,7 +37,7 @@ ul,ol{list-style:none}
 .small,.fine{font-size:.875rem;color:var(--muted)}
 h2 .small{font:400 .875rem/1.3 -apple-system,"Segoe UI",Roboto,"Helvetica Neue",Arial,"Liberation Sans",system-ui,sans-serif;margin-left:.6em}
 .sum{display:flex;flex-wrap:wrap;gap:.25rem 1.1rem;margin:.7rem 0;font-weight:600;font-size:1.05rem;align-items:center}
-.swatch{display:inline-block;width:2.6em;height:1.05em;border:1px solid var(--muted);border-radius:3px;vertical-align:-.16em;print-color-adjust:exact;-webkit-print-color-adjust:exact}
+.swatch{display:inline-block;width:2.4em;height:0;border:.48em solid;outline:1px solid var(--muted);vertical-align:-.12em}
 .tick{display:inline-block;width:.85em;height:.85em;border:1.5px solid var(--ink);border-radius:2px;flex:none;transform:translateY(.08em)}
 .gather{display:grid;gap:1rem 2rem;grid-template-columns:repeat(auto-fill,minmax(17rem,1fr))}
 .gather h3{color:var(--amber);margin-bottom:.15rem}
@@ -64,7 +64,7 @@ ol>li.step:first-child{border-top:0}
 .again{font-size:.875rem;color:var(--muted)}
 .mind .word{color:var(--amber);letter-spacing:.03em}
 .mind.stop .word{color:var(--stop)}
-.way{display:grid;grid-template-columns:repeat(auto-fit,minmax(5rem,1fr));gap:.5rem 0;margin:.2rem 0 .6rem}
+.way{display:grid;grid-template-columns:repeat(auto-fit,minmax(6.2rem,1fr));gap:.5rem 0;margin:.2rem 0 .6rem}
 .way li{border-top:3px solid var(--blue);padding:.3rem .5rem .2rem 0;font-size:.92rem;line-height:1.3;position:relative}
 .way li::before{content:"";position:absolute;top:-7px;left:0;width:11px;height:11px;border-radius:50%;background:var(--blue)}
 .way b{display:block}
@@ -90,8 +90,8 @@ figcaption{font-size:.85rem;color:var(--muted);line-height:1.4;margin-top:.4rem}
 .fine table{font-size:.85rem}
 footer{margin-top:2rem;padding-top:.6rem;border-top:1px solid var(--rule);font-size:.85rem;color:var(--muted)}
 @media (max-width:40rem){
- .timed{flex-wrap:wrap}
- .timed>:last-child{flex-basis:100%;padding-left:1.4rem}
+ .goes .timed{flex-wrap:wrap;row-gap:0}
+ .goes .timed>:last-child{flex-basis:100%;padding-left:1.4rem}
  .targets thead{position:absolute;left:-100vw}
  .targets tr{display:grid;grid-template-columns:1fr auto;gap:0 .8rem;border-top:1px solid var(--rule);padding:.45rem 0}
  .targets th,.targets td{border:0;padding:0}
@@ -197,8 +197,8 @@ def _colours(palette: dict[str, str]) -> str:
 
 
 def _css() -> str:
-    return (f"{_colours(LIGHT)}:root{{color-scheme:light dark}}{_STYLE}@media (prefers-color-scheme:dark){{{_colours(DARK)}}}"
-            f"@media print{{{_colours(LIGHT)}:root{{color-scheme:light}}}}{_PRINT}")
+    return (f"{_colours(LIGHT)}{_STYLE}@media (prefers-color-scheme:dark){{{_colours(DARK)}}}"
+            f"@media print{{{_colours(LIGHT)}}}{_PRINT}")
 
 
 # ----------------------------------------------------------------------------------------------- parts
@@ -260,7 +260,7 @@ def _goes(step: StepStory, story: Story, boil: float) -> str:
     return f'<ul class="goes">{"".join(rows)}</ul>'
 
 
-def _readings(step: StepStory, forecast: Forecast) -> str:
+def _readings(step: StepStory, story: Story, forecast: Forecast) -> str:
     """What the instruments should show, each beside an empty box for what they do show."""
     rows = []
     later = ", at the end" if step.do == "ferment" else ""
@@ -276,6 +276,8 @@ def _readings(step: StepStory, forecast: Forecast) -> str:
             rows.append((label + over + air, amount))
     if step.do == "bottle":
         rows.append(("bottles", str(forecast.package["bottles"])))
+    if step.do == "keg":
+        rows.append(("in the keg", story.units.volume_text(forecast.results["volume_packaged_l"])))
     if not rows:
         return ""
     cells = "".join(f'<tr><th scope="row">{_e(label)}</th><td class="val">{_e(value)}</td><td class="slot"><span></span></td></tr>' for label, value in rows)
@@ -291,7 +293,7 @@ def _step(step: StepStory, story: Story, forecast: Forecast, boil: float) -> str
     # Nobody reads alcohol off an instrument on the day: it is told, and has no box.
     actions = "".join(f"<p>{_e(a)}</p>" for a in [*step.actions, *(f"Alcohol by then: {value}." for label, value in step.expect if label == "alcohol")])
     return (f'<li class="step" id="step-{step.number}"><p class="when">{when}</p><div class="what"><h3><span class="no">{step.number}</span>{_e(step.title)}</h3>'
-            f"{actions}{_again(step.cautions)}{_goes(step, story, boil)}</div>{_readings(step, forecast)}{_cautions(step.cautions)}</li>")
+            f"{actions}{_again(step.cautions)}{_goes(step, story, boil)}</div>{_readings(step, story, forecast)}{_cautions(step.cautions)}</li>")
 
 
 def _steps(steps: list[StepStory], story: Story, forecast: Forecast) -> str:
@@ -323,17 +325,24 @@ def _days(steps: list[StepStory], forecast: Forecast) -> str:
 def _targets(story: Story, forecast: Forecast) -> str:
     if not story.targets:
         return ""
-    rgb = forecast.results["swatch"]
-    swatch = f' <span class="swatch" style="background:rgb({",".join(str(int(c)) for c in rgb)})"></span>' if rgb else ""
+    swatch = _swatch(story, forecast)
     rows = []
     for t in story.targets:
         words = "; ".join(x for x in (_MEANING.get(t.key, ""), t.remark) if x)
-        rows.append(f'<tr><th scope="row">{_e(t.label)}</th><td class="figure">{_e(t.value)}{swatch if t.key == "colour_srm" else ""}</td>'
+        rows.append(f'<tr><th scope="row">{_e(t.label)}</th><td class="figure">{_e(t.value)}{" " + swatch if t.key == "colour_srm" else ""}</td>'
                     f'<td class="others">{_e(t.others)}</td><td class="by">{_e(t.model)}</td><td class="words">{_e(words)}</td></tr>')
     return ('<section><h2>What it should become</h2><table class="targets"><thead><tr><th scope="col">target</th><th scope="col">this card</th><th scope="col">all formulas</th>'
             f'<th scope="col">by</th><th scope="col" class="words">in words</th></tr></thead><tbody>{"".join(rows)}</tbody></table>'
-            f'<p class="small">All formulas: what the published ones make of it. Far apart means rough.</p>'
+            '<p class="small">All formulas: what the published ones make of it. Far apart means rough.</p>'
             f"{_cautions(story.target_cautions)}</section>")
+
+
+def _swatch(story: Story, forecast: Forecast, attributes: str = "") -> str:
+    """The colour of the beer, where a colour is told. A border, because browsers leave backgrounds out on paper."""
+    rgb = forecast.results["swatch"]
+    if not rgb or not any(t.key == "colour_srm" for t in story.targets):
+        return ""
+    return f'<span class="swatch" style="border-color:rgb({",".join(str(int(c)) for c in rgb)})"{attributes}></span>'
 
 
 def _package(p: PackageStory | None) -> str:
@@ -402,21 +411,22 @@ def page(forecast: Forecast, units: str | None = None, start: str | None = None)
     story = _words.tell(forecast, units, None if start is None else _words.parse_clock(start))
     today, ahead = [s for s in story.steps if s.day is None], [s for s in story.steps if s.day is not None]
     notes = "".join(f"<p>{_e(line)}</p>" for line in (story.notes or "").split("\n") if line)
-    rgb = forecast.results["swatch"]
-    swatch = f'<li><span class="swatch" style="background:rgb({",".join(str(int(c)) for c in rgb)})" role="img" aria-label="colour of the beer"></span></li>' if rgb else ""
+    swatch = _swatch(story, forecast, ' role="img" aria-label="colour of the beer"')
     alerts = "".join(f'<p class="mind {_e(level)}"><b class="word">{_WORD.get(level, level.upper())}</b> {_e(text)}</p>' for level, text in story.alerts)
+    title = f"{story.name}: kettle card" if story.name else "Kettle card"
     timed = "time of day" if story.start is not None else "hours and minutes from the start"
-    body = [f'<header><h1>{_e(story.name)}</h1>{notes}<ul class="sum">{"".join(f"<li>{_e(part)}</li>" for part in story.summary)}{swatch}</ul>{alerts}'
+    body = [f'<header><h1>{_e(story.name) or "Kettle card"}</h1>{notes}<ul class="sum">{"".join(f"<li>{_e(part)}</li>" for part in story.summary)}{f"<li>{swatch}</li>" if swatch else ""}</ul>{alerts}'
             f'<p class="small">{_e(story.place)} {_e(story.instruments)}</p></header>',
             _gather(story.gather)]
     if today:
-        body.append(f'<section><h2>Brewing day</h2><p class="small">Left: {timed}. {_e(story.timing)} Right: what to expect, and a box for what you read.</p>'
+        body.append(f'<section><h2>Brewing day</h2><p class="small">Times: {timed}. {_e(story.timing)} Beside what to expect is a box for what you read.</p>'
                     f"{_cautions(story.before)}{_steps(today, story, forecast)}</section>")
     if ahead:
         body.append(f'<section class="ahead"><h2>Days ahead <span class="small">counted from the brewing day, which is day 0</span></h2>{_days(ahead, forecast)}{_steps(ahead, story, forecast)}</section>')
-    body += [f'<div class="answers">{_targets(story, forecast)}{_package(story.package)}</div>', _pictures(forecast, story), _fine(story, forecast)]
+    answers = _targets(story, forecast) + _package(story.package)
+    body += [f'<div class="answers">{answers}</div>' if answers else "", _pictures(forecast, story), _fine(story, forecast)]
     return ('<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n<meta name="viewport" content="width=device-width, initial-scale=1">\n'
-            f'<meta name="color-scheme" content="light dark">\n<title>{escape(story.name)}: kettle card</title>\n<style>{_css()}</style>\n</head>\n<body>\n<main>\n'
+            f'<meta name="color-scheme" content="light dark">\n<title>{escape(title)}</title>\n<style>{_css()}</style>\n</head>\n<body>\n<main>\n'
             + "\n".join(part for part in body if part)
             + f"\n<footer><p>Made by wortmath {escape(__version__)} from published formulas. Measure on the day: what your instruments show is what counts. Local codes and the makers' data come first.</p></footer>"
             "\n</main>\n</body>\n</html>\n")

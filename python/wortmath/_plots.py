@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import io
 import re
+import warnings
 from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
@@ -28,10 +29,10 @@ BLUE, AMBER, VIOLET, STOP = "#050505", "#060606", "#070707", "#080808"
 _IN_PAGE = {INK: "currentColor", MUTED: "var(--muted,#5c5650)", RULE: "var(--rule,#b9b2a8)", PAPER: "var(--paper,#fff)", BLUE: "var(--blue,#0a6aa6)",
             AMBER: "var(--amber,#a85f00)", VIOLET: "var(--violet,#8a3f86)", STOP: "var(--stop,#b3261e)"}
 
-_STYLE = {"svg.fonttype": "none", "svg.hashsalt": "wortmath", "font.size": 11, "text.color": INK, "axes.labelcolor": MUTED, "axes.edgecolor": RULE, "axes.linewidth": 0.8,
+_STYLE: Any = {"svg.fonttype": "none", "svg.hashsalt": "wortmath", "font.size": 11, "text.color": INK, "axes.labelcolor": MUTED, "axes.edgecolor": RULE, "axes.linewidth": 0.8,
           "xtick.color": RULE, "ytick.color": RULE, "xtick.labelcolor": MUTED, "ytick.labelcolor": MUTED, "xtick.labelsize": 10, "ytick.labelsize": 10,
           "axes.labelsize": 10, "axes.spines.top": False, "axes.spines.right": False, "axes.facecolor": "none", "figure.facecolor": "none", "lines.solid_capstyle": "round",
-          "xtick.major.size": 3.0, "ytick.major.size": 3.0, "axes.unicode_minus": True}
+          "xtick.major.size": 3.0, "ytick.major.size": 3.0, "axes.unicode_minus": True, "text.parse_math": False}
 
 
 @dataclass(frozen=True)
@@ -249,7 +250,7 @@ def _bitterness(forecast: Forecast) -> Picture | None:
 
 # ----------------------------------------------------------------------------------- pressure
 
-def limits(package: str, rated: float | None) -> tuple[float, float]:
+def limits(package: Any, rated: float | None) -> tuple[float, float]:
     """Above which gauge pressures (bar) the rule of `package.caution` says caution and stop: read off the rule itself."""
     from . import package as topic
 
@@ -415,7 +416,7 @@ def flows(forecast: Forecast) -> list[Flow]:
                   [("became CO2", made["CO2"]), ("became yeast", made["yeast"]), *out["extract_g"].items()]),
              Flow("Water", list(into["water_g"].items()), [(where, kept["water_g"])], list(out["water_g"].items())),
              Flow("Alcohol", [("fermentation", made["alcohol"])], [(where, kept["ethanol_g"])], list(out["ethanol_g"].items()))]
-    return [Flow(x.name, x.sources, [(n, g) for n, g in x.kept if g > 1e-9], x.lost) for x in found if sum(g for _, g in x.sources) > 0]
+    return [Flow(x.name, x.sources, [(n, g) for n, g in x.kept if g > 1e-9], [(n, g) for n, g in x.lost if g > 1e-9]) for x in found if sum(g for _, g in x.sources) > 0]
 
 
 def _other_water(forecast: Forecast) -> float:
@@ -504,6 +505,7 @@ def pictures(forecast: Forecast, units: _words.Units) -> list[Picture]:
     import matplotlib
     from matplotlib import style
     found: list[Picture | None] = []
-    with style.context("default", after_reset=True), matplotlib.rc_context(_STYLE):
+    with style.context("default", after_reset=True), matplotlib.rc_context(_STYLE), warnings.catch_warnings():
+        warnings.filterwarnings("ignore", message="Glyph .* missing")  # the page has the letters, not the font that only measures them
         found = [_day(forecast, units), _bitterness(forecast), _pressure(forecast, units), _ledger(forecast, units)]
     return [p for p in found if p is not None]
