@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import ast
 import math
+import re
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -40,6 +41,7 @@ class Table:
     title: str
     source: str
     status: str
+    use: str
     rows: tuple[dict[str, str], ...]
 
     @property
@@ -70,7 +72,7 @@ class Check:
     compare: str
     tolerance: str
     note: str
-    subjects: tuple[str, ...]      # the models whose answer is compared
+    subjects: tuple[str, ...]      # the models whose answer is compared; the first one's changes are looked at
     helpers: tuple[str, ...]       # the models that only prepare inputs or the value to compare
     rows: list[Row] = field(default_factory=list)
 
@@ -98,8 +100,13 @@ class Check:
 
     @property
     def wider(self) -> bool:
-        """Whether the tolerance is wider than half a unit of the last printed digit."""
+        """Whether the tolerance is wider than half a unit of the last printed digit (and the comparison's own rounding)."""
         return any(r.tolerance > r.half * 1.21 + 1e-15 for r in self.rows)
+
+    @property
+    def within_half(self) -> int:
+        """How many rows differ by no more than half a unit of the last printed digit."""
+        return sum(r.got == r.want or abs(r.deviation) <= r.half * (1 + 1e-9) + 1e-12 for r in self.rows)
 
     @property
     def unit_of_shift(self) -> str:
@@ -224,16 +231,26 @@ def tables() -> dict[str, Table]:
             continue
         comments, rows = expression.read_table(name)
         head = {key.strip(): text.strip() for key, _, text in (c.lstrip("# ").partition(":") for c in comments)}
-        found[name] = Table(file.parent.name, file.name, head.get("title", ""), head.get("source", ""), head.get("status", ""), tuple(rows))
+        found[name] = Table(file.parent.name, file.name, head.get("title", ""), head.get("source", ""), head.get("status", ""), head.get("use", ""), tuple(rows))
     return found
+
+
+def _subjects(table: Table, every: list[str], outer: list[str]) -> tuple[str, ...]:
+    """The models that a check is about: those that the head of the table names; else the outermost that does more than change the unit."""
+    def named(path: str) -> bool:
+        return path in table.use or re.search(re.escape(path.rsplit(".", 1)[0]) + r"(?![\w.])|" + re.escape(path.rsplit(".", 1)[0]) + r"\.\*", table.use) is not None
+    by_head = tuple(p for p in dict.fromkeys(every) if named(p))
+    if by_head:
+        return by_head
+    inner = [p for p in dict.fromkeys(every) if p not in outer]
+    converts = outer[0].endswith((".exact", ".definition")) and len(facts(outer[0])["inputs"]) == 1
+    return (inner[0] if converts and inner else outer[0],)
 
 
 def _read_check(chapter: str, line: dict[str, str]) -> Check:
     table = tables()[f"{chapter}/{line['file']}"]
     calls = list(_models_in(ast.parse(line["expression"].strip(), mode="eval")))
-    outer = list(dict.fromkeys(p for p, top in calls if top))
-    # Where several answers enter side by side, the first is the one that the check is about; the others are conversions.
-    subjects = tuple(outer[:1])
+    subjects = _subjects(table, [p for p, _ in calls], [p for p, top in calls if top])
     others = [p for p, _ in calls] + [p for p, _ in _models_in(ast.parse(line["compare"].strip(), mode="eval"))]
     check = Check(table, line["where"] or "", line["expression"], line["compare"], line["tolerance"], line["note"] or "", subjects,
                   tuple(p for p in dict.fromkeys(others) if p not in subjects))
@@ -245,7 +262,7 @@ def _read_check(chapter: str, line: dict[str, str]) -> Check:
         got, want = expression.evaluate(check.expression, row), expression.evaluate(check.compare, row)
         slope = 0.0
         if isinstance(got, (int, float)) and not isinstance(got, bool) and not isinstance(want, str):
-            with _changed(subjects, step, shift):
+            with _changed(subjects[:1], step, shift):
                 try:
                     slope = (expression.evaluate(check.expression, row) - got) / (1 if isinstance(got, int) else step)
                 except ValueError:

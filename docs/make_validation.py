@@ -129,8 +129,8 @@ def _worked_out(c: Check) -> str:
     return "" if re.fullmatch(r"[a-z][a-z0-9_.]+\([^()]*(\([^()]*\)[^()]*)*\)", text, re.IGNORECASE) else text
 
 
-def _findings(own: list[Check]) -> list[Finding]:
-    return [Finding(c.subjects[0].split(".", 2)[2], _worked_out(c), _table_name(c), c.note,
+def _findings(own: list[Check], paths: list[str]) -> list[Finding]:
+    return [Finding(next(p for p in c.subjects if p in paths).split(".", 2)[2], _worked_out(c), _table_name(c), c.note,
                     (str(len(c.rows)), "all agree" if c.words and c.largest == 0 else figure(c.largest), "" if c.words else figure(c.rms), _tolerance(c), _half(c), c.notice),
                     _small_picture(c) if _drawable(c) else "")
             for c in sorted(own, key=lambda c: (not c.table.outside, c.subjects))]
@@ -146,10 +146,10 @@ def family_section(page: Page, family: str, paths: list[str]) -> None:
     s = spread(family)
     if s and len(s.curves) > 1:
         page.picture(f"{family}.models.svg", models_picture(s), _sentence(s))
-    own = [c for p in paths for c in by_model()[p]]
+    own = [c for c in checks() if set(c.subjects) & set(paths)]
     if own:
         drawn = [c for c in own if _drawable(c)]
-        page.findings(HEADS, _findings(own), f"{family}.tables.svg", deviations_picture(family, drawn) if drawn else "")
+        page.findings(HEADS, _findings(own, paths), f"{family}.tables.svg", deviations_picture(family, drawn) if drawn else "")
     said = []
     for p in paths:
         n = outside_rows(p)
@@ -163,7 +163,7 @@ def family_section(page: Page, family: str, paths: list[str]) -> None:
     n = sum(points()[p].rows for p in paths if p in points())
     worst = max((points()[p].largest for p in paths if p in points()), default=0.0)
     said.append(f"Independent implementation: {n} random points, {'no difference above 10⁻¹²' if worst < 1e-12 else f'at most {figure(worst)} of the value apart'}.")
-    page.items(said)
+    page.items(said, small=True)
 
 
 def figure_of(x: float | None) -> str:
@@ -187,7 +187,7 @@ def chapter_page(chapter: str) -> Page:
 
 
 def _chapter_words(chapter: str, paths: list[str]) -> str:
-    own = [c for p in paths for c in by_model()[p]]
+    own = [c for c in checks() if c.subjects[0] in paths]
     outside = [c for c in own if c.table.outside]
     with_rows = sum(outside_rows(p) > 0 for p in paths)
     return (f"{len(paths)} models. {with_rows} have rows from outside this project: {sum(len(c.rows) for c in outside)} comparisons in {len(outside)} checks; "
@@ -204,10 +204,10 @@ def front(page: Page) -> None:
               "and the formulas beside each other. It is made by one command from the tables in the repository; nothing in it is typed in by hand.")
     page.heading(2, "In short", "short")
     page.items([
-        f"{sum(len(c.rows) for c in outside)} comparisons with {len({c.table.file for c in outside})} tables from outside (standards, handbooks, papers, laboratory measurements, charts of the trade), for "
+        f"**{sum(len(c.rows) for c in outside)} comparisons** with {len({c.table.file for c in outside})} tables from outside (standards, handbooks, papers, laboratory measurements, charts of the trade), for "
         f"{sum(outside_rows(p) > 0 for p in paths)} of the {len(paths)} models; {sum(a.printed is None for a in answers())} answers that others worked in public.",
-        f"{sum(not c.wider for c in outside)} of these {len(outside)} checks hold to half a unit of the last printed digit. The other {sum(c.wider for c in outside)} allow more: the formula is a fit, the table rests on other data, or beers are not that exact. "
-        "The reason stands beside each.",
+        f"{sum(c.within_half for c in outside)} of them differ by **no more than half a unit of the last printed digit**. Of the {len(outside)} tests behind them {sum(not c.wider for c in outside)} allow no more than that; "
+        f"the other {sum(c.wider for c in outside)} allow more, since the formula is a fit, the table rests on other data, or beers are not that exact. The reason stands beside each.",
         f"{sum(len(c.rows) for c in own)} comparisons with calculations of our own by other means (60-digit arithmetic, quadrature, mass balances) and {sum(p.rows for p in points().values())} random points of a second, independent implementation of every model: "
         "they find slips of the pen, not errors of the source.",
         f"{len(bare)} models have no row from outside; the reason stands beside each. {sum(facts(p)['status'] == 'memory' for p in paths)} formulas are recalled and were not looked up (evidence: memory).",
@@ -225,7 +225,7 @@ def front(page: Page) -> None:
     rows = []
     for chapter, title in CHAPTERS.items():
         ps = [p for p in paths if chapter_of().get(p) == chapter]
-        cs = [c for p in ps for c in by_model()[p]]
+        cs = [c for c in checks() if c.subjects[0] in ps]
         out = [c for c in cs if c.table.outside]
         rows.append([f"[{title}]({chapter}.md)", str(len(ps)), str(sum(outside_rows(p) > 0 for p in ps)), str(sum(len(c.rows) for c in out)), f"{sum(not c.wider for c in out)} of {len(out)}",
                      str(sum(len(c.rows) for c in cs) - sum(len(c.rows) for c in out)), str(sum(points()[p].rows for p in ps if p in points()))])
@@ -238,16 +238,18 @@ def front(page: Page) -> None:
         s = spread(family)
         if s and len(s.curves) > 1 and s.widest and (w := s.widest).width > 0:
             scale = max(abs(v) for v in w.values.values())
-            told.append([facts(ps[0])["question"], str(len(s.curves)), " ".join(amount(w.width, s.result_unit)).strip(), f"{s.over} {w.x:.4g}{'' if s.unit in ('ratio', 'fraction') or s.unit.startswith('SG') else ' ' + s.unit}",
-                         f"{w.least} {shown(w.values[w.least], s.result_unit)}", f"{w.most} {shown(w.values[w.most], s.result_unit)}", "" if s.result_unit.startswith(("SG", "degC", "pH")) or not scale else f"{100 * w.width / scale:.2g} %" if w.width / scale < 1 else f"{100 * w.width / scale:.0f} %"])
-    page.table(["question", "models", "widest apart", "at", "least", "most", "of the value"], told, [1, 2, 6])
+            unit = "" if s.unit in ("ratio", "fraction", "any") or s.unit.startswith("SG") else f" {s.unit}"
+            share = "" if s.result_unit.startswith(("SG", "degC", "pH")) or not scale else f"{100 * w.width / scale:.2g} %" if w.width / scale < 1 else f"{100 * w.width / scale:.0f} %"
+            told.append([facts(ps[0])["question"], str(len(s.curves)), " ".join(amount(w.width, s.result_unit)).strip(), share,
+                         f"{s.over.replace('_', ' ')} {w.x:.4g}{unit}: `{w.least}` {shown(w.values[w.least], s.result_unit)}, `{w.most}` {shown(w.values[w.most], s.result_unit)}"])
+    page.table(["question", "models", "widest apart", "of the value", "where"], told, [1, 2, 3])
 
     page.heading(2, "Wrong answers in print", "slips")
     page.table(["where", "printed", "model", "its answer", "why"],
-               [[r["source"], r["printed"] + " " + r["unit"], f"`{r['model']}`", figure_of(float(r["correct"])), r["why"]] for r in expression.read_table("questions/published_slips.csv")[1]], [1, 3])
+               [[r["source"], figure_of(float(r["printed"])) + " " + r["unit"], f"`{r['model']}`", figure_of(float(r["correct"])), r["why"]] for r in expression.read_table("questions/published_slips.csv")[1]], [1, 3])
     page.heading(2, "Misprints and traps in circulation", "traps")
     page.text("From the notes of the models: constants misprinted or miscopied, formulas in circulation under a wrong name or in a wrong unit. What is used here stands in the reference of the model.")
-    page.table(["model", "what circulates"], [[f"`{p}`", facts(p)["note"]] for p in paths if _TRAP.search(facts(p)["note"])])
+    page.table(["model", "what circulates"], [[f"`{p}`", "; ".join(clauses)] for p in paths if (clauses := [c for c in facts(p)["note"].split("; ") if _TRAP.search(c)])])
 
     page.heading(2, "Checks that notice little", "weak")
     page.text("Checks against outside tables in which the model's answers could change by more than 5 % (or 1 gravity point, 0.5 degC, 0.05 pH) unnoticed, weakest first, those on shape or one side only last. They show the order of magnitude or the direction, no more.")
@@ -265,7 +267,8 @@ def front(page: Page) -> None:
     page.table(["reason", "models"], [[why, ", ".join(f"`{p}`" for p in ps)] for why, ps in by_reason.items()])
 
 
-_TRAP = re.compile(r"misprint|misquot|misread|miscop|mistak|printed|copies|copied|misuse|typo|in circulation|garbled|wrong", re.IGNORECASE)
+_TRAP = re.compile(r"misprint|misquot|misread|miscop|mistak|garbled|in circulation|\bcopies\b|copied|misuse|taken for|popular|is printed (for|where)|printed (with|without|in|as)\b|^printed[ :]|is wrong|wrong (exponent|shape)",
+                   re.IGNORECASE)
 
 
 STYLE = """
@@ -288,7 +291,7 @@ table.f td { padding-top: .35rem; }
 .w { margin-top: .15rem; } .w code { font-size: 10.5px; color: var(--muted); }
 .r { color: var(--muted); margin-top: .15rem; }
 td.p { width: 190px; padding: .1rem 0; } td.p svg { display: block; }
-.i { color: var(--muted); font-size: 12.5px; }
+ul.s { color: var(--muted); font-size: 12.5px; padding-left: 1.1rem; } ul.s b { color: var(--ink); }
 figure { margin: 1rem 0; break-inside: avoid; }
 figure svg { max-width: 100%; height: auto; display: block; }
 figcaption { font-size: 12.5px; color: var(--muted); max-width: 46rem; margin-top: .35rem; }
@@ -296,10 +299,9 @@ nav { columns: 2; margin: 1.2rem 0; } nav a { display: block; }
 .sub { color: var(--muted); margin: 0 0 1.5rem; }
 @page { size: A4; margin: 16mm 14mm; }
 @media print {
-  body { max-width: none; padding: 0; font-size: 10pt; }
-  table, figcaption { font-size: 8pt; }
-  h2 { break-before: page; } h2, h3 { break-after: avoid; } tr { break-inside: avoid; } thead { display: table-header-group; }
-  h2#short, h2#reading { break-before: auto; }
+  body { max-width: none; padding: 0; font-size: 9pt; line-height: 1.4; }
+  table, figcaption, ul.s { font-size: 7.5pt; } .w code { font-size: 6.5pt; } h2 { margin-top: 1.8rem; } h3 { margin-top: 1.3rem; font-size: 10pt; }
+  @CHAPTERS@ { break-before: page; } h2, h3 { break-after: avoid; } tr { break-inside: avoid; } thead { display: table-header-group; }
   a { color: inherit; }
 }
 """
@@ -313,7 +315,8 @@ def report_html(first: Page, chapters: dict[str, Page]) -> str:
     titles = [("short", "In short"), ("reading", "How to read it"), ("chapters", "By chapter"), ("disagreement", "Where the formulas disagree"), ("slips", "Wrong answers in print"),
               ("traps", "Misprints and traps in circulation"), ("weak", "Checks that notice little"), ("bare", "Models without a row from outside"), *CHAPTERS.items()]
     nav = "".join(f'<a href="#{anchor}">{escape(title)}</a>' for anchor, title in titles)
-    return (f'<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>wortmath: validation report</title><style>{STYLE}</style></head><body>\n'
+    style = STYLE.replace("@CHAPTERS@", ", ".join(f"h2#{c}" for c in CHAPTERS))
+    return (f'<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>wortmath: validation report</title><style>{style}</style></head><body>\n'
             f'<h1>Validation report</h1>\n<p class="sub">wortmath: published brewing formulas beside what others printed and measured</p>\n<nav>{nav}</nav>\n{body}' + "".join(p.html() for p in chapters.values()) + "</body></html>\n")
 
 

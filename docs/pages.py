@@ -31,8 +31,8 @@ class Page:
     def text(self, words: str) -> None:
         self.blocks.append(("text", words))
 
-    def items(self, lines: Sequence[str]) -> None:
-        self.blocks.append(("items", list(lines)))
+    def items(self, lines: Sequence[str], small: bool = False) -> None:
+        self.blocks.append(("small" if small else "items", list(lines)))
 
     def table(self, heads: Sequence[str], rows: Sequence[Sequence[str]], numbers: Sequence[int] = (), fold: str = "") -> None:
         """`numbers` are the columns set flush right; `fold` is the line under which a long table is folded away."""
@@ -61,7 +61,7 @@ class Page:
                 out.append((f'<a id="{anchor}"></a>\n\n' if anchor else "") + "#" * level + " " + text)
             elif kind == "text":
                 out.append(_md(str(what)))
-            elif kind == "items":
+            elif kind in ("items", "small"):
                 out.append("\n".join(f"- {_md(line)}" for line in what))  # type: ignore[attr-defined]
             elif kind == "formula":
                 out.append(f"```math\n{what}\n```")
@@ -94,8 +94,8 @@ class Page:
                 out.append(f"<h{level}{f' id={chr(34)}{anchor}{chr(34)}' if anchor else ''}>{_html(text)}</h{level}>")
             elif kind == "text":
                 out.append(f"<p>{_html(str(what))}</p>")
-            elif kind == "items":
-                out.append("<ul>" + "".join(f"<li>{_html(line)}</li>" for line in what) + "</ul>")  # type: ignore[attr-defined]
+            elif kind in ("items", "small"):
+                out.append(("<ul class=s>" if kind == "small" else "<ul>") + "".join(f"<li>{_html(line)}</li>" for line in what) + "</ul>")  # type: ignore[attr-defined]
             elif kind == "code":
                 out.append(f"<pre>{escape(str(what))}</pre>")
             elif kind == "picture":

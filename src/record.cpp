@@ -1,4 +1,4 @@
-// Every model's formula, run on the recording number type.
+// Every model's formula, run on the recording number type and printed. The one file that knows both.
 #include "wortmath/record.hpp"
 
 #include "wortmath/catalogue.hpp"
@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <array>
 
-#include "print.hpp"
+#include "print/writer.hpp"
 
 namespace wortmath::core {
 
@@ -103,5 +103,7 @@ const recorder* find_recorder(const char* path) noexcept {
     auto const at = std::lower_bound(all.begin(), all.end(), path, [](const recorder& a, const char* p) { return std::strcmp(a.path, p) < 0; });
     return at != all.end() && std::strcmp(at->path, path) == 0 ? &*at : nullptr;
 }
+
+std::string printed(const entry& e, style how, const states& chosen) { return print::writer(e, how, chosen).run(); }
 
 }  // namespace wortmath::core

@@ -153,7 +153,7 @@ def models(words: Sequence[str], count: bool = False) -> str:
     if not words:
         chosen = list(families)
     elif path in _core._models:
-        return "1 model\n" if count else "\n".join(_model_page(_core._models[path])) + "\n"
+        return "1\n" if count else "\n".join(_model_page(_core._models[path])) + "\n"
     elif path in families:
         chosen = [path]
     elif path in topics:
@@ -168,7 +168,7 @@ def models(words: Sequence[str], count: bool = False) -> str:
 
     total = sum(len(families[f]) for f in chosen)
     if count:
-        return f"{_counted(total, 'model', 'models')}, {_counted(len(chosen), 'family', 'families')}" + (f", {len(topics)} topics" if not words else "") + "\n"
+        return f"{total}\n"  # a bare number, for whoever counts by program
     if not words:
         lines = wrap(f"{total} models in {len(families)} families, by topic. A family answers one question; its models are the published answers.") + [""]
         for topic in topics:
@@ -414,6 +414,7 @@ def _all(family: str, models: dict[str, Any], given: dict[str, str], policy: str
     first = ordered[0]
     lines = [*wrap(first.question), *[f"  {name} = {text}" for name, text in given.items()], ""]
     rows: list[tuple[str, list[str], str, str]] = []
+    asked = {i.name: i.unit for i in first.inputs}
     for model in ordered:
         mark = "*" if _core.is_default(model) and len(models) > 1 else " "
         inputs = {i.name: i for i in model.inputs}
@@ -421,6 +422,10 @@ def _all(family: str, models: dict[str, Any], given: dict[str, str], policy: str
         missing = [i.name for i in model.inputs if i.required and i.name not in given]
         left = [name for name in given if name not in inputs]
         remark = _ranges(model)
+        # the same number on another gravity scale is another liquid
+        scales = [f"{i.name} in {i.unit}" for i in model.inputs if i.name in given and i.name in asked and i.unit not in (asked[i.name], "SG") and i.unit.startswith("SG")]
+        if scales:
+            remark = "; ".join([f"takes {', '.join(scales)}", remark])
         if missing:
             answers, remark = ["-"], f"needs {', '.join(missing)}"
         else:

@@ -53,6 +53,9 @@ The commands:
 
   card FILE               what to weigh, do and expect, step by step, and what to mind
   demo                    the same for the invented batch that comes along
+  plan FILE               amounts that reach targets
+  rescale FILE            the same batch for another kettle
+  adjust [FILE]           a reading that is off, and what to do about it
   models [WORDS]          which formulas there are, for what, how well founded, by whom
   eval MODEL name=value   one formula, with units
   check TABLE --model M   a formula against a table of your own
@@ -278,7 +281,25 @@ def check(arguments: list[str]) -> Answer:
     return Answer(text, files=files, remark="" if options.json == "-" else "".join(f"saved {path}\n" for path, _ in files))
 
 
-COMMANDS: dict[str, Callable[[list[str]], Answer]] = {"card": card, "demo": demo, "models": models, "eval": evaluate, "check": check}
+def plan(arguments: list[str]) -> Answer:
+    from . import _plan
+    answer: Answer = _plan.plan_command(arguments)
+    return answer
+
+
+def rescale(arguments: list[str]) -> Answer:
+    from . import _plan
+    answer: Answer = _plan.rescale_command(arguments)
+    return answer
+
+
+def adjust(arguments: list[str]) -> Answer:
+    from . import _adjust
+    answer: Answer = _adjust.adjust_command(arguments)
+    return answer
+
+
+COMMANDS: dict[str, Callable[[list[str]], Answer]] = {"card": card, "demo": demo, "plan": plan, "rescale": rescale, "adjust": adjust, "models": models, "eval": evaluate, "check": check}
 
 
 def _run(arguments: list[str]) -> Answer:

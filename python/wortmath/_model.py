@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
-from . import _colour, _core
+from . import _colour, _core, _gradient
 
 Model = _core.Model
 
@@ -166,7 +166,7 @@ def _formula(self: Any) -> str:
     try:
         return latex(self)
     except ValueError as e:
-        return "\\text{" + str(e).replace("_", "\\_") + "}"
+        return "\\text{" + str(e).removeprefix(self.path + " ") + "}"
 
 
 def export(self: Any, language: str, **words: Any) -> str:
@@ -270,6 +270,7 @@ def equip() -> None:
     Model.models = property(_family_models)
     Model.result_type = property(_result_type)
     Model.compare = compare
+    Model.gradient = _gradient.gradient
     Model.formula = property(_formula, doc="The formula as mathematics (LaTeX).")
     Model.latex = latex
     Model.export = export

@@ -15,13 +15,28 @@ import json
 import os
 from functools import cached_property
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from . import _core
 
+if TYPE_CHECKING:
+    from ._adjust import Adjustment, Judgement
+    from ._plan import Plan
+
 BatchError = _core.BatchError
 
-__all__ = ["Batch", "BatchError", "Forecast", "caution_text", "demo_path", "read", "read_text"]
+__all__ = ["Batch", "BatchError", "Derivative", "Forecast", "adjust", "caution_text", "demo_path", "judge_fermentation", "read", "read_text"]
+
+
+class Derivative(NamedTuple):
+    """How a result moves with one amount of the file: its change for one `unit` more of the amount."""
+    step: int | None
+    name: str | None
+    key: str
+    value: float
+    derivative: float
+    unit: str
+    given: bool
 
 
 class Forecast:
@@ -58,6 +73,10 @@ class Forecast:
         """Whether one of the cautions is a stop."""
         return any(c["level"] == "stop" for c in self._data["cautions"])
 
+    def gradient(self, result_key: str) -> list[Derivative]:
+        """How one of the results, or of the package, moves with every amount of the file (and with the defaults in use)."""
+        return self.batch.gradient(result_key)
+
     def card(self, units: str | None = None) -> str:
         """The kettle card as text, 80 columns; units "us", "metric" or None for those of the file."""
         from . import _card
@@ -67,9 +86,10 @@ class Forecast:
 class Batch:
     """A batch as its file has it. `forecast()` brews it on paper."""
 
-    def __init__(self, core: Any, source: str | None = None) -> None:
+    def __init__(self, core: Any, source: str | None = None, text: str | None = None) -> None:
         self._core = core
         self.source = source
+        self._text = text
 
     @property
     def name(self) -> str:
@@ -91,8 +111,39 @@ class Batch:
         instruments: dict[str, Any] = self._core.instruments
         return instruments
 
+    @property
+    def text(self) -> str:
+        """The file as it is written."""
+        if self._text is None:
+            with open(self.source or "", encoding="utf-8", newline="") as f:
+                self._text = f.read()
+        return self._text
+
     def forecast(self) -> Forecast:
         return Forecast(self, self._core._forecast())
+
+    def gradient(self, result_key: str) -> list[Derivative]:
+        """Exact derivatives of a result (a key of results or package) by every amount; zero where it does not move."""
+        known = _core.result_keys()
+        if result_key not in known:
+            raise KeyError(f'"{result_key}" is not a result with one number; known: {", ".join(known)}')
+        return [Derivative(d["step"], d["name"], d["key"], d["value"], d["derivative"], d["in"], d["given"]) for d in _core.batch_gradient(self._core, result_key)]
+
+    def plan(self) -> Plan:
+        """Amounts for the [[target]]s of the file, by its [[free]] ones; the answer is a batch file again."""
+        from . import _plan
+        return _plan.plan(self.text, self.source)
+
+    def rescale(self, factor: float | None = None, **request: float | None) -> Plan:
+        """The batch for another kettle: `factor` or `volume` (L at pitching, 20 degC), and what differs there: `evaporation` (L/h),
+        `leave`, `dead_space`, `rack_leave`, `packaging_loss`, `largest_boil` (L), `altitude` (m), `top_up_temperature` (degC)."""
+        from . import _plan
+        return _plan.rescale(self.text, self.source, factor=factor, **request)
+
+    def adjust(self, stage: str, volume: float, gravity: float, temperature: float = 20.0, **more: Any) -> Adjustment:
+        """What to do about a reading at a stage, against the plan; keywords as in `wortmath.batch.adjust`."""
+        from . import _adjust
+        return _adjust.adjust_batch(self, stage, volume, gravity, temperature, **more)
 
     def __repr__(self) -> str:
         return f"<batch {self.name!r}, {len(self.steps)} steps>"
@@ -105,7 +156,23 @@ def read(path: str | os.PathLike[str]) -> Batch:
 
 def read_text(text: str) -> Batch:
     """Read a batch from a string."""
-    return Batch(_core.read_text(text))
+    return Batch(_core.read_text(text), None, text)
+
+
+def _model(path: str) -> Any:
+    return _core._models[path]
+
+
+def adjust(stage: str, volume: float, gravity: float, temperature: float = 20.0, **more: Any) -> Adjustment:
+    """What to do about a bare reading, without a batch. See `help(wortmath._adjust.adjust)` for the keywords."""
+    from . import _adjust
+    return _adjust.adjust(stage, volume, gravity, temperature, **more)
+
+
+def judge_fermentation(days: list[float], gravities: list[float], standard_uncertainty: float = 0.0005, **more: float | None) -> Judgement:
+    """Has it finished? From two or more readings; keywords `original_gravity`, `expected_gravity`, `limit_gravity`."""
+    from . import _adjust
+    return _adjust.judge_fermentation(days, gravities, standard_uncertainty, **more)
 
 
 def demo_path() -> Path:
