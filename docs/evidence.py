@@ -20,12 +20,12 @@ from typing import Any
 ROOT = Path(__file__).resolve().parents[1]
 sys.path.insert(0, str(ROOT / "tests" / "python"))
 
-import expression  # noqa: E402
+import expression as expression  # noqa: E402
 
 from pages import figure  # noqa: E402
 from wortmath import _core  # noqa: E402
 from wortmath._check import half_a_digit  # noqa: E402
-from wortmath._model import facts  # noqa: E402
+from wortmath._model import facts as facts  # noqa: E402
 
 CHAPTERS = {"extract": "Gravity, extract, water", "attenuation": "Attenuation, alcohol, energy", "refractometer": "Refractometer", "bitterness": "Bitterness and hops",
             "colour": "Colour", "carbonation": "Carbonation, priming, packages", "process": "Mash, kettle, yeast, liquor"}
@@ -83,7 +83,7 @@ class Check:
 
     @property
     def whole(self) -> bool:
-        return all(isinstance(r.got, int) and not isinstance(r.got, bool) for r in self.rows)
+        return bool(self.subjects) and facts(self.subjects[0])["outputs"][0].kind == "whole" and all(isinstance(r.got, int) and not isinstance(r.got, bool) for r in self.rows)
 
     @property
     def largest(self) -> float:
@@ -173,7 +173,7 @@ def _columns(text: str) -> tuple[str, ...]:
     found: list[str] = []
     for node in ast.walk(ast.parse(text.strip(), mode="eval")):
         if isinstance(node, ast.Call) and ast.unparse(node.func) in ("col", "list") and node.args and isinstance(node.args[0], ast.Constant):
-            found.append(node.args[0].value)
+            found.append(str(node.args[0].value))
         elif isinstance(node, ast.Name) and node.id not in ("true", "false", "none") and node.id not in _TOPICS:
             found.append(node.id)
     return tuple(dict.fromkeys(found))
@@ -194,8 +194,8 @@ def _changed(paths: tuple[str, ...], by: float, shift: bool) -> Iterator[None]:
             return value
         return value + 1 if isinstance(value, int) else value + by if shift else value * (1.0 + by)
 
-    def model(name: str) -> Any:
-        m = plain(name)
+    def model(path: str) -> Any:
+        m = plain(path)
         return (lambda *a, **k: more(m(*a, **k))) if getattr(m, "path", "") in paths else m
 
     expression.model = model
@@ -205,21 +205,28 @@ def _changed(paths: tuple[str, ...], by: float, shift: bool) -> Iterator[None]:
         expression.model = plain
 
 
-def _half(compare: str, row: dict[str, str]) -> float:
-    """What half a unit of the last printed digit of each column is worth in the value that is compared."""
-    base = expression.evaluate(compare, row)
-    if isinstance(base, str):
+def _half(text: str, row: dict[str, str]) -> float:
+    """What half a unit of the last printed digit of each column is worth in the value of an expression."""
+    base = expression.evaluate(text, row)
+    if isinstance(base, (str, bool)):
         return 0.0
     total = 0.0
-    for name in _columns(compare):
+    for name in _columns(text):
         cell = row.get(name, "")
         if _is_number(cell):
             moved = {**row, name: repr(float(cell) + half_a_digit(cell))}
             try:
-                total += abs(expression.evaluate(compare, moved) - base)
-            except ValueError:
+                total += abs(expression.evaluate(text, moved) - base)
+            except ValueError:  # just beyond a range
                 pass
     return total
+
+
+def _exact(table: Table, line: dict[str, str]) -> bool:
+    """Whether the compared column is the argument of the printed table, whole numbers taken as exact, and the printed figures go into the model."""
+    def decimals(text: str) -> bool:
+        return any("." in row.get(name, "") for name in _columns(text) for row in table.rows)
+    return bool(_columns(line["compare"])) and not decimals(line["compare"]) and decimals(line["expression"])
 
 
 @lru_cache(maxsize=None)
@@ -256,6 +263,7 @@ def _read_check(chapter: str, line: dict[str, str]) -> Check:
                   tuple(p for p in dict.fromkeys(others) if p not in subjects))
     shift = check.unit_of_shift != "%"
     step = 1e-6
+    printed = check.expression if _exact(table, line) else check.compare
     for row in table.rows:
         if check.where and not expression.evaluate(check.where, row):
             continue
@@ -264,11 +272,11 @@ def _read_check(chapter: str, line: dict[str, str]) -> Check:
         if isinstance(got, (int, float)) and not isinstance(got, bool) and not isinstance(want, str):
             with _changed(subjects[:1], step, shift):
                 try:
-                    slope = (expression.evaluate(check.expression, row) - got) / (1 if isinstance(got, int) else step)
+                    slope = (expression.evaluate(check.expression, row) - got) / (1 if check.subjects and facts(check.subjects[0])["outputs"][0].kind == "whole" else step)
                 except ValueError:
                     slope = math.nan
         tolerance = 0.0 if isinstance(got, str) else float(expression.evaluate(check.tolerance, row))
-        check.rows.append(Row(got, want, tolerance, _half(check.compare, row), slope, row))
+        check.rows.append(Row(got, want, tolerance, _half(printed, row), slope, row))
     return check
 
 

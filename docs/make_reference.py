@@ -69,7 +69,7 @@ def _difference(page: Page, family: str) -> None:
     names = [n for n in s.curves if any(n in d.values for d in told)]
     unit = f" {s.unit}" if s.unit not in ("ratio", "fraction") and not s.unit.startswith("SG") else ""
     page.text("**How far they differ**, " + (f"with {s.given}, " if s.given else "") + f"over {s.over}" + (f" ({ranges()[family]['why']})" if "why" in ranges()[family] else "") + ":")
-    rows = [[f"`{n}`"] + [shown(d.values[n], s.result_unit) if n in d.values else "" for d in told] for n in names]
+    rows = [[f"`{n}`"] + [shown(d.values[n], s.result_unit, d.width) if n in d.values else "" for d in told] for n in names]
     rows.append(["**widest apart**"] + [" ".join(amount(d.width, s.result_unit)).strip() for d in told])
     page.table(["model", *(f"{d.x:g}{unit}" for d in told)], rows, range(1, len(told) + 1))
     if s.apart:

@@ -97,8 +97,8 @@ def _sentence(s: Spread) -> str:
     parts = []
     for d in s.at:
         if len(d.values) > 1:
-            parts.append(f"{where} {s.over.replace('_', ' ')} {d.x:g}{unit} by {' '.join(amount(d.width, s.result_unit)).strip()} (`{d.least}` {shown(d.values[d.least], s.result_unit)}, "
-                         f"`{d.most}` {shown(d.values[d.most], s.result_unit)})" if d.width > 1e-9 * max(abs(v) for v in d.values.values()) else
+            parts.append(f"{where} {s.over.replace('_', ' ')} {d.x:g}{unit} by {' '.join(amount(d.width, s.result_unit)).strip()} (`{d.least}` {shown(d.values[d.least], s.result_unit, d.width)}, "
+                         f"`{d.most}` {shown(d.values[d.most], s.result_unit, d.width)})" if d.width > 1e-9 * max(abs(v) for v in d.values.values()) else
                          f"{where} {s.over.replace('_', ' ')} {d.x:g}{unit} not at all")
     if not parts:
         return ""
@@ -109,7 +109,9 @@ def _sentence(s: Spread) -> str:
 
 
 def _table_name(c: Check) -> str:
-    where = c.where.replace("==", " = ").replace("<=", " ≤ ").replace(">=", " ≥ ").replace("!=", " ≠ ").replace("=''", "= nothing")
+    where = c.where
+    for text, words in (("note=='' and ", "without a remark, "), ("note==''", "without a remark"), ("!=", " ≠ "), ("==", " = "), ("<=", " ≤ "), (">=", " ≥ "), ("<", " < "), (">", " > "), ("  ", " ")):
+        where = where.replace(text, words)
     return f"{c.table.title or c.table.file}" + (f" ({where})" if where else "") + ("" if c.table.outside else ", *own calculation*")
 
 
@@ -120,23 +122,26 @@ def _tolerance(c: Check) -> str:
 
 def _half(c: Check) -> str:
     most = max(r.half for r in c.rows)
-    return "" if c.words or most == 0 else figure(most)
+    return "" if c.words or c.whole or most == 0 else figure(most)
 
 
-def _worked_out(c: Check) -> str:
-    """What is made of the model's answer, unless it is compared as it is."""
+def _worked_out(c: Check, alone: bool) -> str:
+    """What is compared, where that is not the answer as it is, or where several checks share model and table."""
     text = c.expression.replace(", policy='extrapolate'", "")
-    return "" if re.fullmatch(r"[a-z][a-z0-9_.]+\([^()]*(\([^()]*\)[^()]*)*\)", text, re.IGNORECASE) else text
+    plain = re.fullmatch(r"[a-z][a-z0-9_.]+\([^()]*(\([^()]*\)[^()]*)*\)", text, re.IGNORECASE)
+    whole = f"{text} : {c.compare}"
+    return "" if plain and alone else whole if len(whole) <= 170 else f"{whole[:168]} …"  # the manifest has the rest
 
 
 def _findings(own: list[Check], paths: list[str]) -> list[Finding]:
-    return [Finding(next(p for p in c.subjects if p in paths).split(".", 2)[2], _worked_out(c), _table_name(c), c.note,
+    return [Finding(next(p for p in c.subjects if p in paths).split(".", 2)[2], _worked_out(c, sum((o.subjects, _table_name(o)) == (c.subjects, _table_name(c)) for o in own) == 1),
+                    _table_name(c), c.note,
                     (str(len(c.rows)), "all agree" if c.words and c.largest == 0 else figure(c.largest), "" if c.words else figure(c.rms), _tolerance(c), _half(c), c.notice),
                     _small_picture(c) if _drawable(c) else "")
             for c in sorted(own, key=lambda c: (not c.table.outside, c.subjects))]
 
 
-HEADS = ["rows", "largest deviation", "rms", "allowed", "half a digit", "would notice"]
+HEADS = ["rows", "largest deviation", "rms", "allowed", "half\u00a0a digit", "would notice"]
 
 
 # ---- pages ----------------------------------------------------------------------------------------------------------
@@ -167,7 +172,7 @@ def family_section(page: Page, family: str, paths: list[str]) -> None:
 
 
 def figure_of(x: float | None) -> str:
-    return "" if x is None else f"{x:.6g}"
+    return "" if x is None else f"{x:.6g}" if abs(x) < 1e6 else f"{x:,.0f}".replace(",", "\u202f")
 
 
 def chapter_page(chapter: str) -> Page:
@@ -214,6 +219,7 @@ def front(page: Page) -> None:
         f"{sum(a.printed is not None for a in answers())} answers in print are shown to be wrong, and the misprints that circulate are listed."])
     page.heading(2, "How to read it", "reading")
     page.items([
+        "A check names the model and the table. Where more than the bare answer is compared, a line shows what: `worked out of the model : worked out of the table`.",
         "**largest deviation**: the largest difference model minus table over the rows, in the unit of what is compared; **rms**: the root of the mean square.",
         "**allowed**: the tolerance of the test that runs with every change. **half a digit**: half a unit of the last digit that the table prints, carried through whatever is worked out of the column. Where more is allowed, the remark gives the reason.",
         "**would notice**: the smallest change of the model's answer, at all rows alike, that makes the test fail in either direction: a share of the value, or for gravities, temperatures and pH an amount. "
@@ -241,7 +247,7 @@ def front(page: Page) -> None:
             unit = "" if s.unit in ("ratio", "fraction", "any") or s.unit.startswith("SG") else f" {s.unit}"
             share = "" if s.result_unit.startswith(("SG", "degC", "pH")) or not scale else f"{100 * w.width / scale:.2g} %" if w.width / scale < 1 else f"{100 * w.width / scale:.0f} %"
             told.append([facts(ps[0])["question"], str(len(s.curves)), " ".join(amount(w.width, s.result_unit)).strip(), share,
-                         f"{s.over.replace('_', ' ')} {w.x:.4g}{unit}: `{w.least}` {shown(w.values[w.least], s.result_unit)}, `{w.most}` {shown(w.values[w.most], s.result_unit)}"])
+                         f"{s.over.replace('_', ' ')} {w.x:.4g}{unit}: `{w.least}` {shown(w.values[w.least], s.result_unit, w.width)}, `{w.most}` {shown(w.values[w.most], s.result_unit, w.width)}"])
     page.table(["question", "models", "widest apart", "of the value", "where"], told, [1, 2, 3])
 
     page.heading(2, "Wrong answers in print", "slips")
@@ -249,7 +255,7 @@ def front(page: Page) -> None:
                [[r["source"], figure_of(float(r["printed"])) + " " + r["unit"], f"`{r['model']}`", figure_of(float(r["correct"])), r["why"]] for r in expression.read_table("questions/published_slips.csv")[1]], [1, 3])
     page.heading(2, "Misprints and traps in circulation", "traps")
     page.text("From the notes of the models: constants misprinted or miscopied, formulas in circulation under a wrong name or in a wrong unit. What is used here stands in the reference of the model.")
-    page.table(["model", "what circulates"], [[f"`{p}`", "; ".join(clauses)] for p in paths if (clauses := [c for c in facts(p)["note"].split("; ") if _TRAP.search(c)])])
+    page.table(["model", "what circulates"], [[f"`{p}`", words] for p in paths if (words := _traps(facts(p)["note"]))])
 
     page.heading(2, "Checks that notice little", "weak")
     page.text("Checks against outside tables in which the model's answers could change by more than 5 % (or 1 gravity point, 0.5 degC, 0.05 pH) unnoticed, weakest first, those on shape or one side only last. They show the order of magnitude or the direction, no more.")
@@ -264,11 +270,21 @@ def front(page: Page) -> None:
     by_reason: dict[str, list[str]] = {}
     for p in bare:
         by_reason.setdefault(reasons()[p] or "no reason stated", []).append(p)
-    page.table(["reason", "models"], [[why, ", ".join(f"`{p}`" for p in ps)] for why, ps in by_reason.items()])
+    page.items([f"**{why[0].upper()}{why[1:]}** ({len(ps)}): {', '.join(f'`{p}`' for p in ps)}." for why, ps in by_reason.items()], small=True)
 
 
-_TRAP = re.compile(r"misprint|misquot|misread|miscop|mistak|garbled|in circulation|\bcopies\b|copied|misuse|taken for|popular|is printed (for|where)|printed (with|without|in|as)\b|^printed[ :]|is wrong|wrong (exponent|shape)",
+_TRAP = re.compile(r"misprint|misquot|misread|miscop|mistak|garbled|in circulation|\bcopies\b|copied|misuse|taken for|popular|\bis printed (for|where)\b|printed (with|without|in|as)\b|^printed[ :]|is wrong|wrong (exponent|shape)",
                    re.IGNORECASE)
+
+
+def _traps(note: str) -> str:
+    """The clauses of a note that tell of a trap, with what is used instead."""
+    kept: list[str] = []
+    clauses = re.split(r"(?<=;) |(?<=[a-z)]\.) (?=[A-Z])", note)
+    for k, clause in enumerate(clauses):
+        if _TRAP.search(clause) or (kept and kept[-1] == clauses[k - 1] and re.match(r"(used|meant|both|.* is used|.*-which)\b", clause)):
+            kept.append(clause)
+    return " ".join(kept).rstrip(";.")
 
 
 STYLE = """
@@ -283,9 +299,10 @@ code { font: .88em "DejaVu Sans Mono", "Liberation Mono", Consolas, monospace; o
 a { color: var(--accent); text-decoration: none; }
 table { border-collapse: collapse; width: 100%; margin: .8rem 0; font-size: 12.5px; line-height: 1.35; }
 th { text-align: left; vertical-align: bottom; border-bottom: 1px solid var(--ink); padding: .25rem .5rem .25rem 0; font-weight: bold; }
-td { vertical-align: top; border-bottom: 1px solid var(--rule); padding: .25rem .5rem .25rem 0; overflow-wrap: anywhere; }
+td { vertical-align: top; border-bottom: 1px solid var(--rule); padding: .25rem .5rem .25rem 0; overflow-wrap: break-word; }
 th.n, td.n { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
 th.n { white-space: normal; }
+td:first-child { min-width: 8.5rem; }
 table.f td:first-child { width: 38%; }
 table.f td { padding-top: .35rem; }
 .w { margin-top: .15rem; } .w code { font-size: 10.5px; color: var(--muted); }
@@ -301,7 +318,7 @@ nav { columns: 2; margin: 1.2rem 0; } nav a { display: block; }
 @media print {
   body { max-width: none; padding: 0; font-size: 9pt; line-height: 1.4; }
   table, figcaption, ul.s { font-size: 7.5pt; } .w code { font-size: 6.5pt; } h2 { margin-top: 1.8rem; } h3 { margin-top: 1.3rem; font-size: 10pt; }
-  @CHAPTERS@ { break-before: page; } h2, h3 { break-after: avoid; } tr { break-inside: avoid; } thead { display: table-header-group; }
+  @CHAPTERS@ { break-before: page; } h2, h3 { break-after: avoid; } tr { break-inside: avoid; } ul.s { break-before: avoid; break-inside: avoid; } thead { display: table-header-group; }
   a { color: inherit; }
 }
 """
@@ -329,10 +346,10 @@ def files() -> dict[str, str]:
         found[f"{chapter}.md"] = "[the report](index.md)\n\n" + page.markdown("plots/")
         for kind, what in page.blocks:
             if kind == "picture":
-                name, svg, _ = what  # type: ignore[misc]
+                name, svg, _ = what
                 found[f"plots/{name}"] = svg
-            elif kind == "findings" and what[3]:  # type: ignore[index]
-                found[f"plots/{what[2]}"] = what[3]  # type: ignore[index]
+            elif kind == "findings" and what[3]:
+                found[f"plots/{what[2]}"] = what[3]
     found["report.html"] = report_html(first, chapters)
     return found
 

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from html import escape
 from pathlib import Path
+from typing import Any
 
 
 @dataclass(frozen=True)
@@ -23,7 +24,7 @@ class Finding:
 @dataclass
 class Page:
     """A page under construction. Text may hold `code`, **strong**, *emphasis* and [links](to); everything else is taken as it is."""
-    blocks: list[tuple[str, object]] = field(default_factory=list)
+    blocks: list[tuple[str, Any]] = field(default_factory=list)
 
     def heading(self, level: int, text: str, anchor: str = "") -> None:
         self.blocks.append(("heading", (level, text, anchor)))
@@ -57,26 +58,26 @@ class Page:
         out = []
         for kind, what in self.blocks:
             if kind == "heading":
-                level, text, anchor = what  # type: ignore[misc]
+                level, text, anchor = what
                 out.append((f'<a id="{anchor}"></a>\n\n' if anchor else "") + "#" * level + " " + text)
             elif kind == "text":
                 out.append(_md(str(what)))
             elif kind in ("items", "small"):
-                out.append("\n".join(f"- {_md(line)}" for line in what))  # type: ignore[attr-defined]
+                out.append("\n".join(f"- {_md(line)}" for line in what))
             elif kind == "formula":
                 out.append(f"```math\n{what}\n```")
             elif kind == "code":
                 out.append(f"```\n{what}\n```")
             elif kind == "picture":
-                name, _, words = what  # type: ignore[misc]
+                name, _, words = what
                 out.append(f"![{name.removesuffix('.svg')}]({pictures}{name})\n\n{_md(words)}")
             else:
                 if kind == "findings":
-                    names, found, name, svg = what  # type: ignore[misc]
+                    names, found, name, svg = what
                     heads, numbers, fold = ["model", "table", *names, "remark"], range(2, 2 + len(names)), ""
                     rows = [[f.model + (f", in `{f.worked_out}`" if f.worked_out else ""), f.table, *f.figures, f.note] for f in found]
                 else:
-                    heads, rows, numbers, fold = what  # type: ignore[misc]
+                    heads, rows, numbers, fold = what
                 line = "|" + "|".join("---:" if k in numbers else "---" for k in range(len(heads))) + "|"
                 table = "\n".join(["| " + " | ".join(heads) + " |", line] + ["| " + " | ".join(_md(c).replace("|", "\\|") for c in r) + " |" for r in rows])
                 out.append(f"<details><summary>{fold}</summary>\n\n{table}\n\n</details>" if fold else table)
@@ -90,24 +91,24 @@ class Page:
         out = []
         for kind, what in self.blocks:
             if kind == "heading":
-                level, text, anchor = what  # type: ignore[misc]
+                level, text, anchor = what
                 out.append(f"<h{level}{f' id={chr(34)}{anchor}{chr(34)}' if anchor else ''}>{_html(text)}</h{level}>")
             elif kind == "text":
                 out.append(f"<p>{_html(str(what))}</p>")
             elif kind in ("items", "small"):
-                out.append(("<ul class=s>" if kind == "small" else "<ul>") + "".join(f"<li>{_html(line)}</li>" for line in what) + "</ul>")  # type: ignore[attr-defined]
+                out.append(("<ul class=s>" if kind == "small" else "<ul>") + "".join(f"<li>{_html(line)}</li>" for line in what) + "</ul>")
             elif kind == "code":
                 out.append(f"<pre>{escape(str(what))}</pre>")
             elif kind == "picture":
-                _, svg, words = what  # type: ignore[misc]
+                _, svg, words = what
                 out.append(f"<figure>{svg}<figcaption>{_html(words)}</figcaption></figure>")
             elif kind == "findings":
-                names, found, _, _ = what  # type: ignore[misc]
+                names, found, _, _ = what
                 rows = ["<tr><td>" + f"<b>{_html(f.model)}</b> {_html(f.table)}" + (f"<div class=w>{_html(f'`{f.worked_out}`')}</div>" if f.worked_out else "")
                         + (f"<div class=r>{_html(f.note)}</div>" if f.note else "") + "</td>" + "".join(f"<td class=n>{_html(x)}</td>" for x in f.figures) + f"<td class=p>{f.svg}</td></tr>" for f in found]
                 out.append("<table class=f><thead><tr><th>check</th>" + "".join(f"<th class=n>{_html(n)}</th>" for n in names) + "<th></th></tr></thead><tbody>" + "".join(rows) + "</tbody></table>")
             elif kind == "table":
-                heads, rows, numbers, fold = what  # type: ignore[misc]
+                heads, rows, numbers, fold = what
                 mark = {k: " class=n" for k in numbers}
                 table = "<table><thead><tr>" + "".join(f"<th{mark.get(k, '')}>{_html(h)}</th>" for k, h in enumerate(heads)) + "</tr></thead><tbody>" + "".join(
                     "<tr>" + "".join(f"<td{mark.get(k, '')}>{_html(c)}</td>" for k, c in enumerate(r)) + "</tr>" for r in rows) + "</tbody></table>"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import sys
 import warnings
 from dataclasses import dataclass
 from functools import lru_cache
@@ -11,12 +12,13 @@ from typing import Any
 
 import wortmath as wm
 from evidence import expression, facts
+from pages import figure
 from wortmath import _core
 
-try:
-    import tomllib
-except ModuleNotFoundError:  # Python 3.10
-    import tomli as tomllib  # type: ignore[no-redef]
+if sys.version_info >= (3, 11):
+    import tomllib as tomllib
+else:
+    import tomli as tomllib
 
 _STEPS = 120
 _SCALES = {"SG 60/60 degF": "gravity_60F_60F", "SG 17.5/17.5": "gravity_17_5_17_5", "SG 20/20 true": "gravity_20_20_true", "SG 15/4": "gravity_15_4", "SG 15/15": "gravity_15_15",
@@ -79,7 +81,8 @@ class Spread:
 def _on_scale(value: float, one: str, other: str) -> float:
     if one == other or one not in _SCALES or other not in _SCALES:
         return value
-    return float(wm.gravity.convert(value, _SCALES[one], _SCALES[other], policy="extrapolate"))
+    convert: Any = wm.gravity.convert
+    return float(convert(value, _SCALES[one], _SCALES[other], policy="extrapolate"))
 
 
 def _value(path: str, setting: dict[str, Any], x: float, wanted: str | None, extra: dict[str, Any]) -> float:
@@ -121,7 +124,8 @@ def spread(family: str) -> Spread | None:
         return None
     paths = families()[family]
     lo, hi = setting["range"]
-    xs = tuple(_round(lo + (hi - lo) * k / _STEPS) for k in range(_STEPS + 1))
+    steps = setting.get("steps", _STEPS)
+    xs = tuple(_round(lo + (hi - lo) * k / steps) for k in range(steps + 1))
     wanted = setting.get("result")
     apart = dict(setting.get("apart", {}))
     curves: dict[str, tuple[float, ...]] = {}
@@ -161,18 +165,19 @@ def amount(value: float, unit: str) -> tuple[str, str]:
     elif unit == "cells":
         value, unit = value / 1e9, "thousand million cells"
     elif unit == "bar":
-        return f"{value:.2g}", f"bar ({value / 0.0689475729:.2g} psi)"
+        return figure(value), f"bar ({figure(value / 0.0689475729)} psi)"
     elif unit == "kg/m3":
         value, unit = value, "g/L"
-    return f"{value:.2g}" if abs(value) < 100 else f"{value:.0f}", unit
+    return figure(value), unit
 
 
-def shown(value: float, unit: str) -> str:
-    """A value with as many digits as the trade reads."""
+def shown(value: float, unit: str, width: float = 0.0) -> str:
+    """A value with as many digits as the trade reads, or as a difference of this width takes to be seen."""
+    needed = math.ceil(math.log10(abs(value) / width)) + 1 if width > 0 and value else 0
     if unit.startswith("SG"):
-        return f"{value:.4f}"
+        return f"{value:.{max(4, min(7, needed))}f}"
     if unit == "fraction":
-        return f"{100 * value:.3g} %"
+        return f"{100 * value:.{max(3, min(8, needed))}g} %"
     if unit == "cells":
         return f"{value / 1e9:.0f} thousand million"
-    return f"{value:.4g}"
+    return f"{value:.{max(4, min(8, needed))}g}"

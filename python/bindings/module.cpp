@@ -3,6 +3,7 @@
 
 #include "core.hpp"
 #include "models.hpp"
+#include "print.hpp"
 
 namespace py = pybind11;
 namespace core = wortmath::core;
@@ -14,7 +15,8 @@ void add_spread(py::module_& m);
 
 namespace {
 
-py::object bound(double lo, double hi) { return py::make_tuple(lo, hi); }
+// The largest finite number keeps infinity out of a model; to a reader it is no limit.
+py::object bound(double lo, double hi) { return py::make_tuple(lo < -1e308 ? -wortmath::no_limit : lo, hi > 1e308 ? wortmath::no_limit : hi); }
 
 py::list words_of(const char* const* words, std::size_t n) {
     py::list l;
@@ -83,12 +85,29 @@ py::dict describe(const std::string& path) {
     return d;
 }
 
+// A model's formula as text. `chosen` settles words, truth values and optional numbers by the number of their state.
+std::string printed(const std::string& path, const std::string& style, const std::vector<int>& chosen) {
+    const core::entry* const e = core::find(path.c_str());
+    if (!e) throw py::key_error("there is no model " + path);
+    const char* const styles[]{"latex", "python", "mpmath", "c", "javascript", "openformula"};
+    for (int i = 0; i < 6; ++i) {
+        if (style != styles[i]) continue;
+        try {
+            return core::printed(*e, static_cast<core::style>(i), chosen);
+        } catch (const core::not_printable& why) {
+            throw py::value_error(why.why);
+        }
+    }
+    throw py::value_error("\"" + style + "\" is not one of latex, python, mpmath, c, javascript, openformula");
+}
+
 }  // namespace
 
 PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     m.doc() = "The compiled part of wortmath.";
     if (add_models(m.ptr()) < 0) throw py::error_already_set();
     m.def("describe", &describe, py::arg("path"));
+    m.def("printed", &printed, py::arg("path"), py::arg("style"), py::arg("chosen") = std::vector<int>{});
     add_batch(m);
     add_plan(m);
     add_uncertainty(m);

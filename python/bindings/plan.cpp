@@ -119,7 +119,7 @@ py::dict planned(const batch::plan_result& r) {
         one["before"] = a.before;
         one["after"] = a.after;
         one["least"] = a.least;
-        one["most"] = a.most;
+        one["most"] = a.most - a.most == 0.0 ? py::object(py::float_(a.most)) : py::object(py::none());
         one["unit"] = a.unit;
         one["before_text"] = a.before_text;
         one["after_text"] = a.after_text;
@@ -267,6 +267,11 @@ void add_plan(py::module_& m) {
         }
         return planned(r);
     }, py::arg("text"));
+    m.def("with_amounts", [](const std::string& text, const std::vector<std::pair<std::size_t, double>>& changes) {
+        std::vector<batch::replacement> all;
+        for (auto const& [at, value] : changes) all.push_back({at, value});
+        return batch::with_amounts(text, all);
+    }, py::arg("text"), py::arg("changes"));
     m.def("rescale", &rescaled, py::arg("text"), py::arg("request"));
     m.def("adjust", &adjusted, py::arg("request"));
     m.def("judge_fermentation", &fermentation, py::arg("days"), py::arg("gravities"), py::arg("standard_uncertainty"), py::arg("further"));

@@ -59,6 +59,8 @@ The commands:
   models [WORDS]          which formulas there are, for what, how well founded, by whom
   eval MODEL name=value   one formula, with units
   check TABLE --model M   a formula against a table of your own
+  spread FILE             how sure the forecast is, and which amount decides that
+  reconcile FILE          the readings of a real day: what does not fit, and why
 
   wortmath COMMAND --help says more about a command; wortmath --version which one this is.
 
@@ -299,7 +301,30 @@ def adjust(arguments: list[str]) -> Answer:
     return answer
 
 
-COMMANDS: dict[str, Callable[[list[str]], Answer]] = {"card": card, "demo": demo, "plan": plan, "rescale": rescale, "adjust": adjust, "models": models, "eval": evaluate, "check": check}
+def _study(module: Any, command: str, description: str, epilog: str, arguments: list[str]) -> Answer:
+    parser = _parser(command, description, epilog)
+    module.configure(parser)
+    options = parser.read(arguments)
+    try:
+        text, files = module.main(options)
+    except (ValueError, OSError) as e:
+        raise Refusal(str(e)) from None
+    return Answer(text, files=files, remark="" if "-" in (options.json, options.html) else "".join(f"saved {path}\n" for path, _ in files))
+
+
+def spread(arguments: list[str]) -> Answer:
+    from . import _spread
+    return _study(_spread, "spread", "How sure the forecast of a batch is, and which amount decides that.",
+                  "Amounts of which the file says nothing in [[uncertain]] are taken for the usual instruments.", arguments)
+
+
+def reconcile(arguments: list[str]) -> Answer:
+    from . import _reconcile
+    return _study(_reconcile, "reconcile", "The readings of a real day against its batch: which one does not fit, what probably\nhappened, and your own boil-off, efficiency and losses.",
+                  "The readings stand in the file, each as [[reading]] with step, quantity and value.", arguments)
+
+
+COMMANDS: dict[str, Callable[[list[str]], Answer]] = {"card": card, "demo": demo, "plan": plan, "rescale": rescale, "adjust": adjust, "models": models, "eval": evaluate, "check": check, "spread": spread, "reconcile": reconcile}
 
 
 def _run(arguments: list[str]) -> Answer:

@@ -16,9 +16,9 @@ if TYPE_CHECKING:
     from .batch import Forecast
 
 # Text in ink, muted, amber, stop on paper, and ink on the washes, keep a contrast of 4.5 or more; the tests compute it.
-LIGHT = {"paper": "#ffffff", "desk": "#f3f0ea", "ink": "#231f1b", "muted": "#5f574f", "rule": "#cfc8bd", "amber": "#985400", "blue": "#0a659c", "violet": "#84397f",
+LIGHT = {"paper": "#ffffff", "desk": "#f3f0ea", "ink": "#231f1b", "muted": "#5f574f", "rule": "#cfc8bd", "amber": "#985400", "blue": "#0a659c", "violet": "#b8608f",
          "stop": "#b3261e", "caution-wash": "#fbf0d9", "stop-wash": "#fce8e5", "note-wash": "#f4f1ec"}
-DARK = {"paper": "#1e1b18", "desk": "#141210", "ink": "#ece6dd", "muted": "#b3a99d", "rule": "#4b443c", "amber": "#e8a548", "blue": "#69b5ea", "violet": "#d59ad1",
+DARK = {"paper": "#1e1b18", "desk": "#141210", "ink": "#ece6dd", "muted": "#b3a99d", "rule": "#4b443c", "amber": "#e8a548", "blue": "#69b5ea", "violet": "#b06aa8",
         "stop": "#ff9a90", "caution-wash": "#332916", "stop-wash": "#40211d", "note-wash": "#292521"}
 
 _STYLE = """
@@ -86,6 +86,7 @@ figure{margin:0;break-inside:avoid}
 figure h3{margin-bottom:.4rem}
 figcaption{font-size:.85rem;color:var(--muted);line-height:1.4;margin-top:.4rem}
 .plot{display:block;width:100%;max-width:26rem;height:auto}
+.fine h2{color:var(--ink)}
 .fine h3{color:var(--ink);margin:.9rem 0 .15rem}
 .fine table{font-size:.85rem}
 footer{margin-top:2rem;padding-top:.6rem;border-top:1px solid var(--rule);font-size:.85rem;color:var(--muted)}

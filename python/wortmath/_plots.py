@@ -27,7 +27,7 @@ WIDTH = 300.0  # of every picture, in px at its natural size: the width of a pho
 INK, MUTED, RULE, PAPER = "#010101", "#020202", "#030303", "#040404"
 BLUE, AMBER, VIOLET, STOP = "#050505", "#060606", "#070707", "#080808"
 _IN_PAGE = {INK: "currentColor", MUTED: "var(--muted,#5c5650)", RULE: "var(--rule,#b9b2a8)", PAPER: "var(--paper,#fff)", BLUE: "var(--blue,#0a6aa6)",
-            AMBER: "var(--amber,#a85f00)", VIOLET: "var(--violet,#8a3f86)", STOP: "var(--stop,#b3261e)"}
+            AMBER: "var(--amber,#a85f00)", VIOLET: "var(--violet,#b8608f)", STOP: "var(--stop,#b3261e)"}
 
 _STYLE: Any = {"svg.fonttype": "none", "svg.hashsalt": "wortmath", "font.size": 11, "text.color": INK, "axes.labelcolor": MUTED, "axes.edgecolor": RULE, "axes.linewidth": 0.8,
           "xtick.color": RULE, "ytick.color": RULE, "xtick.labelcolor": MUTED, "ytick.labelcolor": MUTED, "xtick.labelsize": 10, "ytick.labelsize": 10,
@@ -181,7 +181,10 @@ def _day(forecast: Forecast, units: _words.Units) -> Picture | None:
     pitch = next((f["number"] for f in forecast.steps if f["do"] == "pitch"), 0)
     told = {gravities.index(high), len(rows) - 1, *[k for k, f in enumerate(rows) if f["number"] <= pitch][-1:]}
     for k in sorted(told):
-        left.annotate(f"{gravities[k]:.3f}", (gravities[k], k), xytext=(6, 0), textcoords="offset points", va="center", fontsize=10, color=INK, zorder=4)
+        # where the line falls past the point from right to left, the room is on the left
+        falling = 0 < k < len(rows) - 1 and gravities[k - 1] > gravities[k] + 0.05 * spread and gravities[k] > gravities[k + 1] + 0.05 * spread
+        left.annotate(f"{gravities[k]:.3f}", (gravities[k], k), xytext=(-6 if falling else 6, 0), textcoords="offset points", ha="right" if falling else "left", va="center",
+                      fontsize=10, color=INK, zorder=4)
     left.set_xlabel("gravity (SG 20/20)", labelpad=3)
     right.barh(y, volumes, height=0.62, color=colours)
     right.set_xlim(0, max(volumes) * 1.04)

@@ -9,7 +9,6 @@ import os
 import sys
 import time
 from collections.abc import Callable, Sequence
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import numpy as np
@@ -25,8 +24,8 @@ _numbers = _core._uncertainty
 
 # The answers that are studied: key, words, unit, decimals of the value as printed where u does not say more.
 ANSWERS = (("original_gravity", "original gravity", "SG"), ("final_gravity", "final gravity", "SG"), ("alcohol_by_volume", "alcohol", "% vol"), ("bitterness_bu", "bitterness", "BU"),
-           ("colour_srm", "colour", "SRM"), ("volume_packaged_l", "volume packaged", "L"), ("carbonation_vol", "carbonation", "vol"), ("hottest_pressure_bar", "pressure at the hottest", "bar"),
-           ("hazard_carbonation_vol", "worst-case carbonation", "vol"), ("hazard_pressure_bar", "worst-case pressure", "bar"))
+           ("colour_srm", "colour", "SRM"), ("volume_packaged_l", "volume packaged", "L"), ("carbonation_vol", "carbonation", "vol"), ("hottest_pressure_bar", "pressure at hottest", "bar"),
+           ("hazard_carbonation_vol", "worst carbonation", "vol"), ("hazard_pressure_bar", "worst pressure", "bar"))
 _MODELS = {"bitterness_bu": "bitterness_by_model", "alcohol_by_volume": "alcohol_by_formula", "colour_srm": "colour_by_model"}
 
 HAZARD_PROBABILITY = 0.99
@@ -68,7 +67,7 @@ class _Tools:
 _PACKET = "common practice, no source"
 
 
-def _usual(p: dict[str, Any], tools: _Tools, packets: dict[tuple[str, str, float], Any]) -> tuple[Any, str] | None:
+def _usual(p: dict[str, Any], tools: _Tools, packets: dict[tuple[str, str, float], tuple[Any, str]]) -> tuple[Any, str] | None:
     """What is proposed for an amount of which the file says nothing; None: taken as exact."""
     key, do, x, unit, name = p["key"], p["do"], p["value"], p["in"], label(p)
     if x == 0 or p["step"] == 0 or do in ("pitch", "condition", "serve", "note"):
@@ -90,7 +89,7 @@ def _usual(p: dict[str, Any], tools: _Tools, packets: dict[tuple[str, str, float
     shared = (p["name"], key, x)
     if p["name"] and shared in packets:
         return packets[shared]
-    made: tuple[Any, str] | None = None
+    made: tuple[Any, str] | None = None  # of one packet
     if key == "alpha":
         made = Input(x, 0.03 * x, name=name), "3 % of the packet's value: trade tolerance of 5 % as a limit (hop trade note; secondary); age apart"
     elif key == "solids":
@@ -134,13 +133,8 @@ def input_of(how: dict[str, Any], value: float, name: str, tools: _Tools) -> tup
 
 
 def text_of(batch: Batch) -> str:
-    """The text of the batch's file; needed for [[uncertain]] and [[reading]]."""
-    text = getattr(batch, "text", None)
-    if isinstance(text, str):
-        return text
-    if batch.source is None:
-        return ""
-    return Path(batch.source).read_text(encoding="utf-8")
+    """The text of the batch's file, which holds [[uncertain]] and [[reading]]."""
+    return str(batch.text)
 
 
 def amounts_of(batch: Batch, core: Any, defaults: bool, tools: _Tools | None = None) -> list[Amount]:
@@ -158,7 +152,7 @@ def amounts_of(batch: Batch, core: Any, defaults: bool, tools: _Tools | None = N
         known, evidence = input_of(u["how"], there[0]["value"], label(there[0]), tools)
         for p in there:
             made[p["index"]] = Amount(p, known, evidence, False)
-    packets: dict[tuple[str, str, float], Any] = {}
+    packets: dict[tuple[str, str, float], tuple[Any, str]] = {}
     if defaults:
         for p in places:
             if p["index"] not in made and (found := _usual(p, tools, packets)) is not None:
@@ -202,7 +196,11 @@ class Brewer:
     def second_order(self) -> list[tuple[float, float]]:
         """Uncertainty and bias with second-order terms, for all answers from the same brews."""
         points: list[list[float]] = []
-        _numbers.second_order_of_model(lambda x: points.append(x) or 0.0, self.inputs)
+
+        def asked(x: list[float]) -> float:
+            points.append(x)
+            return 0.0
+        _numbers.second_order_of_model(asked, self.inputs)
         y = self(np.array(points).T)
         found = []
         for row in y:
@@ -233,7 +231,8 @@ class Output:
 
     def _block(self, x: Floats) -> Floats:
         y: Floats = _engine.brew_many(self.core, self.indices, [self.answer], np.ascontiguousarray(x, dtype=float), min(8, os.cpu_count() or 1))
-        return y[0]
+        row: Floats = y[0]
+        return row
 
     def __call__(self, *values: float) -> float:
         if len(values) != len(self.indices):
@@ -247,7 +246,7 @@ def _finite(x: float) -> float | None:
 
 def spread(batch: Batch, *, defaults: bool = True, seed: int = 1, trials: float = 1e6, digits: int = 2, probability: float = 0.95, monte_carlo: bool = True,
            progress: Callable[[int], None] | None = None, threads: int | None = None) -> dict[str, Any]:
-    """The study of a batch as plain data (docs/spread describes the shape)."""
+    """The study of a batch as plain data, in the shape of `wortmath spread --json`."""
     core = _engine.as_brewed(batch._core)
     forecast = batch.forecast()
     amounts = amounts_of(batch, core, defaults)
@@ -260,6 +259,11 @@ def spread(batch: Batch, *, defaults: bool = True, seed: int = 1, trials: float 
     brewer = Brewer(core, amounts, [(0, k) for k, _, _ in studied], threads)
     values, slopes = brewer.sensitivities()
     second = brewer.second_order()
+    moving = [j for j in range(len(studied)) if np.any(np.nan_to_num(slopes[j]) * np.array([i.uncertainty for i in brewer.inputs]) != 0)]
+    if not moving:
+        raise ValueError("none of the results depends on an amount that is uncertain")
+    studied, values, slopes, second = [studied[j] for j in moving], values[moving], slopes[moving], [second[j] for j in moving]
+    brewer = Brewer(core, amounts, [(0, k) for k, _, _ in studied], threads)
     k95 = {}
     found: dict[str, Any] = {}
     for j, (key, words, unit) in enumerate(studied):
@@ -334,7 +338,7 @@ def _package(batch: Batch, forecast: Any, found: dict[str, Any]) -> dict[str, An
     def level(is_confirmed: bool) -> int:
         if not (math.isfinite(pressure) and math.isfinite(carbonation)):
             return 2
-        return int(wortmath.package.caution(package["package"], pressure, carbonation, rated, is_confirmed, policy="extrapolate"))  # type: ignore[attr-defined]
+        return int(wortmath.package.caution(package["package"], pressure, carbonation, rated, is_confirmed, policy="extrapolate"))
     return {"kind": package["kind"], "package": package["package"], "hazard_pressure_bar": package["hazard_pressure_bar"], "hazard_pressure_upper_99_bar": _finite(pressure),
             "hazard_carbonation_upper_99_vol": _finite(carbonation), "level": max(package["level"], level(confirmed)), "level_of_the_forecast": package["level"]}
 
@@ -349,8 +353,8 @@ def two_digits(value: float, u: float) -> tuple[str, str]:
     return f"{value:.{place}f}", f"{u:.{place}f}"
 
 
-def _both(low: float, high: float, u: float) -> str:
-    return f"{two_digits(low, u)[0]} to {two_digits(high, u)[0]}"
+def _both(ends: Sequence[float], u: float) -> str:
+    return " to ".join(two_digits(x, u)[0] for x in ends)
 
 
 _WARNING = {0: "No rule of this list was met at that pressure. This is not a statement about your bottles.", 1: "caution: the package gets close to what it is made for.",
@@ -361,12 +365,12 @@ def text(study: dict[str, Any]) -> str:
     """At most 80 columns."""
     p = 100 * study["probability"]
     rows = [study["name"], "=" * min(80, len(study["name"])), f"How sure the forecast is: {p:g} % of such intervals hold the value.", ""]
-    rows.append(f"{'':24}{'value':>9} {'u':>9}   {f'first order {p:g} %':20}{'Monte Carlo' if study['trials'] else ''}")
+    rows.append(f"{'':24}{'value':>8} {'u':>7}  {f'first order {p:g} %':19}{'Monte Carlo' if study['trials'] else ''}")
     for r in study["results"].values():
         u = r["first_order"]["uncertainty"]
         value, width = two_digits(r["value"], u)
         mc = r["monte_carlo"]
-        rows.append(f"{r['words'] + ', ' + r['unit']:29.29}{value:>7} {width:>6}   {_both(*r['first_order']['interval'], u):20}{_both(*mc['symmetric'], mc['uncertainty']) if mc else ''}".rstrip())
+        rows.append(f"{r['words'] + ', ' + r['unit']:24.24}{value:>8} {width:>7}  {_both(r['first_order']['interval'], u):19}{_both(mc['symmetric'], mc['uncertainty']) if mc else ''}".rstrip())
     if study["trials"]:
         rows += ["", f"Monte Carlo: {study['trials']} trials, seed {study['seed']}, {study['refused']} refused" + ("" if study["converged"] else "; NOT converged: give it more trials"),
                  "u: one standard uncertainty, first order."]
@@ -380,7 +384,7 @@ def text(study: dict[str, Any]) -> str:
         if mc:
             a, b = mc["symmetric"], mc["shortest"]
             if max(abs(a[0] - b[0]), abs(a[1] - b[1])) > 0.05 * (a[1] - a[0]):
-                notes.append(f"{r['words']}: the shortest interval is {_both(*b, mc['uncertainty'])}")
+                notes.append(f"{r['words']}: the shortest interval is {_both(b, mc['uncertainty'])}")
     if notes:
         rows += [""] + [line for n in notes for line in _wrap(n, "  ", 78)]
     rows += ["", "Who contributes (share of the variance)"]
@@ -395,7 +399,7 @@ def text(study: dict[str, Any]) -> str:
     if models:
         rows += ["", "Published models differ beside that; it is no standard uncertainty"]
         for words, unit, m in models:
-            rows.append(f"  {words}: {m['low']:.3g} ({m['lowest']}) to {m['high']:.3g} {unit} ({m['highest']}), {m['count']} models")
+            rows.append(f"  {words}: {m['low']:.3g} ({m['lowest']}) to {m['high']:.3g} {unit} ({m['highest']}), {m['count']} models{' (before priming)' if words == 'alcohol' else ''}")
             rows.append(f"    as a rectangle over the models, were one number needed: u = {m['rectangular_uncertainty']:.2g}")
     package = study["package"]
     if package:
@@ -441,8 +445,8 @@ def page(study: dict[str, Any]) -> str:
     for r in study["results"].values():
         u, mc = r["first_order"]["uncertainty"], r["monte_carlo"]
         value, width = two_digits(r["value"], u)
-        out.append(f"<tr><td>{e(r['words'])}, {e(r['unit'])}</td><td class=n>{value}</td><td class=n>{width}</td><td>{_both(*r['first_order']['interval'], u)}</td>"
-                   f"<td>{_both(*mc['symmetric'], mc['uncertainty']) if mc else ''}{'' if not mc or mc['first_order_confirmed'] else ' <span class=muted>(first order not confirmed)</span>'}</td></tr>")
+        out.append(f"<tr><td>{e(r['words'])}, {e(r['unit'])}</td><td class=n>{value}</td><td class=n>{width}</td><td>{_both(r['first_order']['interval'], u)}</td>"
+                   f"<td>{_both(mc['symmetric'], mc['uncertainty']) if mc else ''}{'' if not mc or mc['first_order_confirmed'] else ' <span class=muted>(first order not confirmed)</span>'}</td></tr>")
     out.append("</table>")
     if study["trials"]:
         out.append(f"<p class=muted>Monte Carlo: {study['trials']} trials, seed {study['seed']}, {study['refused']} refused, {'converged' if study['converged'] else 'not converged'}.</p>")

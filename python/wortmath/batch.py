@@ -13,6 +13,7 @@ from __future__ import annotations
 
 import json
 import os
+from collections.abc import Sequence
 from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, NamedTuple
@@ -144,6 +145,22 @@ class Batch:
         """What to do about a reading at a stage, against the plan; keywords as in `wortmath.batch.adjust`."""
         from . import _adjust
         return _adjust.adjust_batch(self, stage, volume, gravity, temperature, **more)
+
+    def spread(self, **options: Any) -> dict[str, Any]:
+        """How sure the forecast is, as plain data: options `defaults`, `seed`, `trials`, `digits`, `probability`, `monte_carlo`."""
+        from . import _spread
+        return _spread.spread(self, **options)
+
+    def reconcile(self, *, defaults: bool = True) -> dict[str, Any]:
+        """The file's [[reading]] against the batch, as plain data: what does not fit, and what probably happened."""
+        from . import _reconcile
+        return _reconcile.reconcile(self, defaults=defaults)
+
+    def output(self, result: str, amounts: Sequence[tuple[str | int, str]], step: int = 0) -> Any:
+        """A figure as a measurement model for wortmath.uncertainty: a function of some amounts, each given by the name
+        of its ingredient or the number of its step, and its key."""
+        from . import _spread
+        return _spread.Output(self, result, amounts, step)
 
     def __repr__(self) -> str:
         return f"<batch {self.name!r}, {len(self.steps)} steps>"

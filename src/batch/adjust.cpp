@@ -44,6 +44,7 @@ double water_litres(double grams, double t) { return grams / value_of(water::den
 // Wort or beer in grams, with its loads: BU x L and the colour as MCU x L.
 struct liquid {
     double water = 0.0, extract = 0.0, ethanol = 0.0, temperature = 20.0;
+    double sugar = 0.0;  // the part of the extract that ferments completely
     std::optional<double> bitterness, colour;
 
     double mass() const { return water + extract + ethanol; }
@@ -83,14 +84,14 @@ liquid liquid_of(double volume, double gravity, double t, std::optional<double> 
 
 liquid sum_of(const liquid& a, const liquid& b) {
     liquid s = a;
-    s.water += b.water, s.extract += b.extract, s.ethanol += b.ethanol;
+    s.water += b.water, s.extract += b.extract, s.ethanol += b.ethanol, s.sugar += b.sugar;
     if (s.bitterness) s.bitterness = b.bitterness ? std::optional<double>(*s.bitterness + *b.bitterness) : std::nullopt;
     if (s.colour) s.colour = b.colour ? std::optional<double>(*s.colour + *b.colour) : std::nullopt;
     return s;
 }
 liquid part_of(const liquid& a, double share) {
     liquid s = a;
-    s.water *= share, s.extract *= share, s.ethanol *= share;
+    s.water *= share, s.extract *= share, s.ethanol *= share, s.sugar *= share;
     if (s.bitterness) *s.bitterness *= share;
     if (s.colour) *s.colour *= share;
     return s;
@@ -120,9 +121,13 @@ adjusted_state told(const liquid& w, std::optional<double> attenuation_of) {
     if (w.bitterness) s.bitterness = *w.bitterness / v20;
     if (w.colour) s.colour = value_of(colour::from_grist.morey, *w.colour / v20);
     if (attenuation_of && !(w.ethanol > 0.0)) {
-        double const original = w.plato(), apparent = original * (1.0 - *attenuation_of), real = value_of(attenuation::real_extract.balling, original, apparent);
-        double const a = value_of(attenuation::alcohol_by_mass_from_real_extract.balling, original, real);
-        s.alcohol_expected = value_of(beer::alcohol_by_volume.definition, a, value_of(gravity::to_density.definition, gravity_of(apparent)));
+        // As a ferment step of a batch does it: the malt extract to its attenuation, sugar completely.
+        double const original = w.plato(), real = value_of(attenuation::real_extract.balling, original, original * (1.0 - *attenuation_of));
+        double const share = original > 0.0 ? (original - real) / ((1.0 - balling_rest / balling_extract * real / 100.0) * original) : 0.0;
+        liquid done = w;
+        double const fermented = share * (w.extract - w.sugar) + w.sugar;
+        done.extract -= fermented, done.ethanol = fermented / balling_extract;
+        s.alcohol_expected = done.strength();
     }
     return s;
 }
@@ -186,7 +191,9 @@ adjust_result adjust(const adjust_request& q) {
         caution(r, "burner"), caution(r, "boil_over"), caution(r, "hot_liquid");
     };
     auto offer_extract = [&](const char* what, const std::string& name, double solids, double degl, double g) {
-        offer(what, g, "g", "add " + grams(g) + " of " + name, sum_of(w, of_extract(g, solids, degl)));
+        liquid added = of_extract(g, solids, degl);
+        if (std::string_view(what) == "add_sugar") added.sugar = added.extract;
+        offer(what, g, "g", "add " + grams(g) + " of " + name, sum_of(w, added));
         if (before_boil || after_boil) caution(r, "boil_over"), caution(r, "hot_liquid");
     };
 

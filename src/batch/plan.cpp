@@ -155,6 +155,10 @@ public:
             weight[k] = r == role::hard ? 1e5 : r == role::soft ? 1e3 : 0.0;
             soft = soft || r == role::soft;
         }
+        // Those that shall be met must outweigh by far the one that cannot be.
+        if (soft)
+            for (Eigen::Index k = 0; k < rows; ++k)
+                if (weight[k] > 1e4) weight[k] = 1e6;
         auto miss = [&](const point& p) { return (weight.array() * p.off.array()).matrix().norm() / 1e5; };
         bool polishing = false;
         int used = 0;
@@ -186,8 +190,11 @@ public:
             here = std::move(next);
             if (polishing && size <= 1e-15) break;
             if (!polishing && (size <= 1e-9 || used >= most_iterations - 12)) {
-                if (soft) break;
-                polishing = true;
+                // In the end only those count that shall be met exactly.
+                if (soft)
+                    for (Eigen::Index k = 0; k < rows; ++k)
+                        if (roles[static_cast<std::size_t>(k)] == role::soft) weight[k] = 0.0;
+                soft = false, polishing = true;
             }
         }
         iterations = std::max(iterations, std::min(used + 1, most_iterations));

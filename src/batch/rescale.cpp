@@ -156,16 +156,30 @@ rescale_result rescale(std::string_view toml, const rescale_request& q) {
         return now;
     };
     auto solve_water = [&](const std::string& from, auto measured, double aim) -> std::optional<double> {
-        // Too little water does not brew: then it counts as too small.
-        auto f = [&](double times) {
+        auto measure_at = [&](double times) -> std::optional<double> {
             try {
-                return measured(look(with_water(from, times))) - aim;
+                return measured(look(with_water(from, times)));
             } catch (const file_error&) {
-                return -aim;
+                return {};
             }
         };
-        double const x = bracketed<80>(0.02, 20.0, f);
+        auto const now = measure_at(1.0);
+        double low = 0.02, high = 1.0;
+        if (!now || *now < aim) {
+            // Upwards in small steps: far above, other things of the file may not fit any more.
+            low = 1.0;
+            for (high = 1.25; high < 20.0; high *= 1.25) {
+                auto const there = measure_at(high);
+                if (there && *there >= aim) break;
+                if (!there && now) return {};
+            }
+        }
+        // Too little water does not brew: then it counts as too small.
+        double const x = bracketed<80>(low, high, [&](double times) { return measure_at(times).value_or(0.0) - aim; });
         if (x != x) return {};
+        // It may have met the edge of what can be brewed instead.
+        auto const there = measure_at(x);
+        if (!there || std::fabs(*there - aim) > 1e-6 * aim) return {};
         return x;
     };
     auto last_top_up = [](const std::vector<named_amount<double>>& list) -> std::optional<std::size_t> {
@@ -175,8 +189,8 @@ rescale_result rescale(std::string_view toml, const rescale_request& q) {
         return at;
     };
 
-    // An answer in two turns: water of the kettle (and a top-up where the kettle is too small), then ingredients.
-    for (int turn = 0; turn < 4; ++turn) {
+    // In turns, until nothing moves any more: water of the kettle (and a top-up where the kettle is too small), then ingredients.
+    for (int turn = 0; turn < 15; ++turn) {
         batch<double> now = read_text(text);
         auto list = amounts_of(now);
         auto top = last_top_up(list);
@@ -234,13 +248,13 @@ rescale_result rescale(std::string_view toml, const rescale_request& q) {
                 text.insert(at, "[[step]]\ndo = \"top_up\"\nto = \"" + plain(wanted) + " L\"\ntemperature = \"" + plain(t) + " degC\"\n\n");
                 r.top_up_put_in = true;
             }
-            if (turn < 3) continue;  // the volume again, now by the top-up
+            if (turn < 14) continue;  // the volume again, now by the top-up
         }
         now = read_text(text), list = amounts_of(now);
         plan_request p;
         auto const grain = group(list, is_grain), extract = group(list, is_extract), hops = group(list, [](auto const& a) { return a.list == "hops" && a.at.key == "mass" && (a.at.do_word == "boil" || a.at.do_word == "stand"); });
         auto aim = [&](const char* key, const figure<double>& x) {
-            if (x) p.targets.push_back({key, *x, plain(*x), 0});
+            if (x) p.targets.push_back({key, *x, "as before", 0});
         };
         aim("original_gravity", old.f.original_gravity);
         if (!hops.amounts.empty() && old.f.bitterness && *old.f.bitterness > 0.0) aim("bitterness_bu", old.f.bitterness), p.free.push_back(hops);
@@ -257,9 +271,32 @@ rescale_result rescale(std::string_view toml, const rescale_request& q) {
         bool const fits = !q.largest_boil || after.boil <= *q.largest_boil * (1.0 + 1e-6);
         if (volume_right && fits) break;
     }
-    view const end = look(read_text(text));
+    // Told against the file as it was given, not against what was tried on the way.
+    batch<double> last = read_text(text);
+    view const end = look(last);
+    int const put_in = r.top_up_put_in ? old.transfer + 1 : 0;
+    auto was = [&](int step) { return put_in && step > put_in ? step - 1 : step; };
+    auto after = amounts_of(last);
+    std::erase_if(after, [&](auto const& x) { return put_in && x.at.step == put_in; });
+    r.plan.amounts.clear();
+    for (std::size_t i = 0; i < all.size() && i < after.size(); ++i) {
+        amount<double> const &x = *all[i].is, &y = *after[i].is;
+        if (x.value == y.value) continue;
+        planned_amount m;
+        m.at = after[i].at, m.ingredient = after[i].ingredient, m.in = y.in, m.unit = y.unit, m.before_text = x.text, m.after_text = y.text;
+        m.before = x.value, m.after = y.value, m.least = 0.0, m.most = no_limit;
+        r.plan.amounts.push_back(std::move(m));
+    }
+    r.plan.newly_outside.clear(), r.plan.new_cautions.clear();
+    for (auto const& o : end.f.outside_range) {
+        auto same = [&](auto const& x) { return x.step == (o.step ? std::optional<int>(was(*o.step)) : o.step) && x.model == o.model && x.argument == o.argument; };
+        if (std::none_of(old.f.outside_range.begin(), old.f.outside_range.end(), same)) r.plan.newly_outside.push_back(o);
+    }
+    for (auto const& c : end.f.cautions) {
+        auto same = [&](auto const& x) { return x.id == c.id && x.level == c.level && x.step == (c.step ? std::optional<int>(was(*c.step)) : c.step); };
+        if ((c.level == "caution" || c.level == "stop") && std::none_of(old.f.cautions.begin(), old.f.cautions.end(), same)) r.plan.new_cautions.push_back(c);
+    }
     r.volume = end.volume, r.boil_volume = end.boil;
-    batch<double> const last = read_text(text);
     double t = 15.0;
     for (auto const& any : last.steps)
         if (auto const* s = std::get_if<top_up_step<double>>(&any)) t = s->temperature.value;

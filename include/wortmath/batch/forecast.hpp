@@ -657,14 +657,23 @@ private:
             bool joins = false;
             std::size_t k = i;
             for (; k < events.size() && events[k].left == minute; ++k) {
+                if (events[k].kind == 2) break;
+                // No time passes between things of one minute, but each has a minute of its own to move with.
+                if (k > i) boil_to(events[k].minutes);
                 if (events[k].kind == 0) dissolve_item(w, s.extracts[events[k].index]), joins = true;
-                else if (events[k].kind == 1) dissolve_item(w, s.sugars[events[k].index]), joins = true;
+                else dissolve_item(w, s.sugars[events[k].index]), joins = true;
             }
             m.after = joins ? gravity(w) : m.before;
             marks.push_back(m);
-            for (k = i; k < events.size() && events[k].left == minute; ++k)
-                if (events[k].kind == 2) hops.push_back({record(s.number, s.hops[events[k].index], minutes), marks.size() - 1, &s.hops[events[k].index]});
             if (joins) cuts_.push_back(marks.size() - 1);
+            for (; k < events.size() && events[k].left == minute; ++k) {
+                if (k > i) {
+                    boil_to(events[k].minutes);
+                    T const g = gravity(w);
+                    marks.push_back({events[k].minutes, g, g});
+                }
+                hops.push_back({record(s.number, s.hops[events[k].index], events[k].minutes), marks.size() - 1, &s.hops[events[k].index]});
+            }
             i = k;
         }
         boil_to(T(0.0));
