@@ -84,9 +84,7 @@ def _model_section(page: Page, path: str) -> None:
     if f["use"]:
         page.text(f"**Use** {f['use']}.")
     page.code(call)
-    latex = getattr(m, "formula", None)
-    if latex:
-        page.formula(str(latex).strip().strip("$").strip())
+    page.formula(m.formula, fold="the formula, which is long" if len(m.formula) > 1500 else "")
     if f["inputs"]:
         page.table(["argument", "unit", "validated", "computed", "default", "what it is"],
                    [[f"`{i.name}`", i.unit if i.kind not in ("word", "truth") else "", _range(i), _possible(i), _default(i), "" if i.kind == "word" else i.noun] for i in f["inputs"]])

@@ -212,7 +212,7 @@ def front(page: Page) -> None:
         f"**{sum(len(c.rows) for c in outside)} comparisons** with {len({c.table.file for c in outside})} tables from outside (standards, handbooks, papers, laboratory measurements, charts of the trade), for "
         f"{sum(outside_rows(p) > 0 for p in paths)} of the {len(paths)} models; {sum(a.printed is None for a in answers())} answers that others worked in public.",
         f"{sum(c.within_half for c in outside)} of them differ by **no more than half a unit of the last printed digit**. Of the {len(outside)} tests behind them {sum(not c.wider for c in outside)} allow no more than that; "
-        f"the other {sum(c.wider for c in outside)} allow more, since the formula is a fit, the table rests on other data, or beers are not that exact. The reason stands beside each.",
+        f"the other {sum(c.wider for c in outside)} allow more, since the formula is a fit, the table rests on other data, or beers are not that exact. The reason stands beside each. {sum(len(c.rows) for c in outside if c.table.status.startswith('memory'))} of the comparisons are with tables that were recalled and not looked up; the list of each chapter's tables says which.",
         f"{sum(len(c.rows) for c in own)} comparisons with calculations of our own by other means (60-digit arithmetic, quadrature, mass balances) and {sum(p.rows for p in points().values())} random points of a second, independent implementation of every model: "
         "they find slips of the pen, not errors of the source.",
         f"{len(bare)} models have no row from outside; the reason stands beside each. {sum(facts(p)['status'] == 'memory' for p in paths)} formulas are recalled and were not looked up (evidence: memory).",

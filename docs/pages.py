@@ -39,8 +39,9 @@ class Page:
         """`numbers` are the columns set flush right; `fold` is the line under which a long table is folded away."""
         self.blocks.append(("table", (list(heads), [list(r) for r in rows], set(numbers), fold)))
 
-    def formula(self, latex: str) -> None:
-        self.blocks.append(("formula", latex))
+    def formula(self, latex: str, fold: str = "") -> None:
+        """A formula in LaTeX; Markdown alone shows it."""
+        self.blocks.append(("formula", (latex, fold)))
 
     def code(self, text: str) -> None:
         self.blocks.append(("code", text))
@@ -65,7 +66,9 @@ class Page:
             elif kind in ("items", "small"):
                 out.append("\n".join(f"- {_md(line)}" for line in what))
             elif kind == "formula":
-                out.append(f"```math\n{what}\n```")
+                latex, fold = what
+                block = f"```math\n{latex}\n```"
+                out.append(f"<details><summary>{fold}</summary>\n\n{block}\n\n</details>" if fold else block)
             elif kind == "code":
                 out.append(f"```\n{what}\n```")
             elif kind == "picture":

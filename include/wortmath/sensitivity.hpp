@@ -48,11 +48,9 @@ constexpr W moving(W word, std::size_t) noexcept {
     return word;
 }
 
-template <class M, std::size_t N, class... P>
-constexpr auto on_duals(const P&... p) {
-    std::size_t i = 0;
-    // braces: evaluated from left to right
-    return std::apply([](auto const&... a) { return M::template formula<dual<N>>(a...); }, std::tuple<decltype(moving<N>(p, i))...>{moving<N>(p, i++)...});
+template <class M, std::size_t N, std::size_t... I, class... P>
+constexpr auto on_duals(std::index_sequence<I...>, const P&... p) {
+    return M::template formula<dual<N>>(moving<N>(p, I)...);
 }
 
 template <class M, class Arguments = typename M::signature::arguments>
@@ -65,7 +63,7 @@ struct differentiable<M, types<A...>> {
 
     template <class... P>
     static constexpr auto of(const P&... p) {
-        auto const v = on_duals<M, arity>(p...);
+        auto const v = on_duals<M, arity>(std::index_sequence_for<P...>{}, p...);
         if constexpr (results == 1) {
             return sensitivity<arity>(taken(result_at(v, 0)));
         } else {

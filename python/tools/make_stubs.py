@@ -81,10 +81,9 @@ class Output:
 class Model:
     """One published answer to one question. Call it with numbers, lists, arrays or quantities."""
     def __call__(self, *args: Any, **kwargs: Any) -> Any: ...
-{properties}
-    def compare(self, *args: Any, **kwargs: Any) -> Any:
-        """All models of the family at the same inputs."""
+{members}
     def _repr_html_(self) -> str: ...
+    def _repr_latex_(self) -> str: ...
 
 class Family:
     """A family whose models answer different questions: one of them has to be named."""
@@ -96,7 +95,7 @@ class Family:
         """All models of the family at the same inputs."""
 '''
 
-# What a model knows about itself, in the order in which a reader asks for it; those that the package does not have are left out.
+# What a model knows about itself, in the order in which a reader asks for it.
 PROPERTIES = {"path": "str", "name": "str", "family": "str", "topic": "str", "question": "str", "use": "str", "source": "str",
               "status": 'Literal["primary", "secondary", "memory", "derived"]', "accuracy": "str", "note": "str", "danger": "str", "holds_when": "str | None",
               "inputs": "tuple[Input, ...]", "outputs": "tuple[Output, ...]", "output": "Any", "valid": "Mapping[str, tuple[float, float]]",
@@ -197,6 +196,22 @@ class Topic:
         return head + f"\nfrom . import {', '.join(own)}\n\n" + body
 
 
+def _signature(function: Any) -> str:
+    return f"def {function.__name__}{inspect.signature(function)}: ...".replace("'", "").replace("(self: Any", "(self")
+
+
+def _members() -> str:
+    """The attributes and methods of a model, as the package attaches them to the compiled type."""
+    kind = type(next(iter(_core._models.values())))
+    public = [name for name in dir(kind) if not name.startswith("_")]
+    methods = [name for name in public if inspect.isfunction(getattr(kind, name))]
+    untyped = [name for name in public if name not in methods and name not in PROPERTIES]
+    if untyped:
+        raise SystemExit(f"give the types of {', '.join(untyped)} in PROPERTIES")
+    lines = [f"    @property\n    def {name}(self) -> {PROPERTIES[name]}: ..." for name in PROPERTIES if name in public]
+    return "\n".join(lines + [f"    {_signature(getattr(kind, name))}" for name in methods])
+
+
 def stubs() -> dict[str, str]:
     """The text of every stub by the name of its file."""
     topics = {name: Topic(name) for name in wm.topics}
@@ -206,14 +221,10 @@ def stubs() -> dict[str, str]:
     for path, members in families.items():
         topics[path.split(".")[0]].family(path, members)
     found = {f"{name}.pyi": topic.text() for name, topic in topics.items()}
-    one = next(iter(_core._models.values()))
-    properties = "\n".join(f"    @property\n    def {name}(self) -> {kind}: ..." for name, kind in PROPERTIES.items() if hasattr(type(one), name) or hasattr(one, name))
-    if hasattr(one, "export"):
-        properties += "\n    def export(self, language: str, **chosen: Any) -> str: ..."
     modules = sorted(name for name in wm.__all__ if isinstance(getattr(wm, name), ModuleType))
     imports = "\n".join(f"from . import {name} as {name}" for name in modules)
-    functions = "\n".join(f"def {name}{inspect.signature(getattr(wm, name))}: ...".replace("'", "") for name in wm.__all__ if inspect.isfunction(getattr(wm, name)))
-    found["__init__.pyi"] = NOTE + INIT.format(imports=imports, functions=functions, properties=properties).lstrip("\n")
+    functions = "\n".join(_signature(getattr(wm, name)) for name in wm.__all__ if inspect.isfunction(getattr(wm, name)))
+    found["__init__.pyi"] = NOTE + INIT.format(imports=imports, functions=functions, members=_members()).lstrip("\n")
     found["py.typed"] = ""
     return found
 

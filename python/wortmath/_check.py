@@ -397,7 +397,8 @@ def main(wishes: argparse.Namespace) -> tuple[str, list[tuple[str, str | bytes]]
         model = by_path(wishes.model)
     except KeyError:
         from . import _core
-        raise TableError(f'there is no model "{wishes.model}"{nearest(wishes.model, list(_core._models))}; wortmath models lists them') from None
+        known = sorted({path.rsplit(".", 1)[0] for path in _core._models}) + list(_core._models)
+        raise TableError(f'there is no model "{wishes.model}"{nearest(wishes.model, known)}; wortmath models lists them') from None
     if not hasattr(model, "inputs"):
         raise TableError(f'"{wishes.model}" is not one model; name one: {", ".join(getattr(model, "models", None) or getattr(model, "__all__", []))}')
     suffix = os.path.splitext(wishes.plot or "")[1].lower()

@@ -143,9 +143,18 @@ std::string grams(double v) { return text("%.0f", v) + " g"; }
 // The root of f from 0 on, for amounts; nothing if there is none below `most`.
 template <class F>
 std::optional<double> amount_for(F f, double most) {
-    double const x = bracketed<200>(0.0, most, f);
-    if (x != x) return {};
-    return x;
+    // So much may be more than a formula takes: then as much as it takes.
+    for (int k = 0; k < 60; ++k, most *= 0.8) {
+        try {
+            (void)f(most);
+        } catch (const file_error&) {
+            continue;
+        }
+        double const x = bracketed<200>(0.0, most, f);
+        if (x != x) return {};
+        return x;
+    }
+    return {};
 }
 
 void caution(adjust_result& r, std::string_view id) {

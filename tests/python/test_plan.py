@@ -450,3 +450,65 @@ def test_plan_that_cannot_be_met_and_bad_files(tmp_path):
     done = run("rescale", DATA / "demo.toml", "--volume", "10 gal", "--write", out)
     assert done.returncode == 0 and out.exists(), done.stderr
     assert json.loads(run("rescale", DATA / "demo.toml", "--volume", "10 gal", "--json", "-").stdout)["volume_l"] == pytest.approx(37.85411784, rel=1e-9)
+
+
+# ------------------------------------------------------------------------------------------------ every model
+
+def test_every_model_at_its_reference_points_against_central_differences():
+    """The points are those of the reference tables, so inside every model's range; words and truth values stand still."""
+    from expression import argument, read_table
+    models, compared, kinks, faults, seen = set(), 0, 0, [], {}
+    for chapter in ("attenuation", "bitterness", "carbonation", "colour", "extract", "process", "refractometer"):
+        for row in read_table(f"points/{chapter}.csv")[1]:
+            path = row["path"]
+            if seen.setdefault(path, 0) >= 2:
+                continue
+            model = _core._models[path]
+            kinds = {i.name: i.kind for i in model.inputs}
+            if all(o.kind in ("word", "words", "truth") for o in model.outputs) or path.split(".")[1] == "caution":
+                continue
+            by_name = {i.name: i for i in model.inputs}
+            given = {k: argument(by_name[k], v) for k, _, v in (pair.partition("=") for pair in row["inputs"].split(";") if pair)}
+            value = model(**given, policy="extrapolate")
+            values = list(value) if isinstance(value, tuple) else [value]
+            if any(isinstance(v, float) and v != v for v in values):
+                continue
+            seen[path] += 1
+            found = model.gradient(**given, policy="extrapolate")
+            found = [found[o.name] for o in model.outputs] if len(values) > 1 else [found]
+            models.add(path)
+            for name, x in given.items():
+                if kinds[name] in ("word", "truth"):
+                    continue
+                for at, v in enumerate(x if isinstance(x, list) else [x]):
+                    if at % 7 or v is None:
+                        continue   # of long lists a seventh
+                    h = max(abs(v), 1e-3) * (1e-5 if abs(v) < 2 and "grav" in name else 1e-4)
+
+                    def moved(by):
+                        y = [*x[:at], v + by, *x[at + 1:]] if isinstance(x, list) else v + by
+                        r = model(**{**given, name: y}, policy="extrapolate")
+                        return list(r) if isinstance(r, tuple) else [r]
+                    try:
+                        up, down, half_up, half_down = moved(h), moved(-h), moved(h / 2), moved(-h / 2)
+                    except ValueError:
+                        continue   # the edge of what is possible
+                    for k, o in enumerate(model.outputs):
+                        if o.kind in ("word", "words", "truth"):
+                            continue
+                        wide, narrow = (up[k] - down[k]) / (2 * h), (half_up[k] - half_down[k]) / h
+                        best, ahead, behind = (4 * narrow - wide) / 3, (half_up[k] - values[k]) * 2 / h, (values[k] - half_down[k]) * 2 / h
+                        noise = 2e-13 * abs(values[k]) / h + 1e-14 / h
+                        if not math.isfinite(best):
+                            continue
+                        if abs(ahead - behind) > 0.05 * (abs(ahead) + abs(behind)) + 100 * noise:
+                            kinks += 1   # a corner of a table, a whole number
+                            continue
+                        exact = found[k][name][at] if isinstance(x, list) else found[k][name]
+                        compared += 1
+                        if abs(exact - best) > 2e-6 * abs(best) + 3 * (abs(best - narrow) + noise):
+                            faults.append(f"{path}({row['inputs'][:90]}): d/d{name}[{at}] = {exact!r}, by differences {best!r}")
+    assert not faults, f"{len(faults)} of {compared}\n" + "\n".join(faults[:20])
+    everything = {p for p, m in _core._models.items() if m.inputs and not all(o.kind in ("word", "words", "truth") for o in m.outputs) and p.split(".")[1] != "caution"}
+    assert len(models) > 480 and compared > 2000 and kinks < compared / 20
+    assert {p for p in everything - models if any(i.kind not in ("word", "truth") for i in _core._models[p].inputs)} == set()
