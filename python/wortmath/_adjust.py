@@ -303,7 +303,7 @@ def adjust_command(arguments: list[str]) -> Any:
 
     def option(name: str, example: str, words: str, kind: Any) -> None:
         kinds[name] = (f"--{name.replace('_', '-')}", example, kind)
-        parser.add_argument(f"--{name.replace('_', '-')}", metavar=f'"{example}"' if " " in example else example, help=words)
+        parser.add_argument(f"--{name.replace('_', '-')}", metavar="SHARE" if "%" in example else f'"{example}"' if " " in example else example, help=words.replace("%", "%%"))
 
     def unit(u: str) -> Any:
         return lambda o, t: quantity(o, t, u)
@@ -314,13 +314,13 @@ def adjust_command(arguments: list[str]) -> Any:
     option("calibration", "20 degC", "of the hydrometer", unit("degC"))
     option("target_gravity", "1.055", "what is wanted", gravity_of)
     option("target_volume", "14 L", "what is wanted, at the same temperature", unit("L"))
-    option("target_alcohol", "5 %", "what is wanted, of beer, % vol", lambda o, t: 100.0 * _share(o, t))
+    option("target_alcohol", "5 %", "what is wanted, of beer, such as \"5 %\" vol", lambda o, t: 100.0 * _share(o, t))
     option("original_gravity", "1.060", "of beer: what it was before fermentation", gravity_of)
     option("bitterness", "30 BU", "as it is", lambda o, t: _bare(o, t, "BU"))
     option("colour", "12 SRM", "as it is", _colour)
     option("evaporation", "3 L/h", "what boils off: boiling longer is then told in minutes", unit("L/h"))
-    option("attenuation", "75 %", "apparent, expected: the alcohol is then told", _share)
-    option("solids", "80 %", "of the extract at hand", _share)
+    option("attenuation", "75 %", "apparent, expected, such as \"75 %\": the alcohol is then told", _share)
+    option("solids", "80 %", "of the extract at hand, such as \"80 %\"", _share)
     option("extract_colour", "6 degL", "of the extract at hand", _colour)
     option("blend_gravity", "1.040", "of a second batch to blend with", gravity_of)
     option("blend_volume", "8 L", "of it that there is", unit("L"))

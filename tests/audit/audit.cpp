@@ -1,14 +1,14 @@
 // The rows of the tests with one number changed; coefficients.py drives it.
 //
 //   audit trace FILE    writes the results as they are; prints which numbers each row depends on
-//   audit change FILE   reads rows from standard input; prints the largest change over tolerance and the failures, outside
-//                       and inside; the environment says which number (WORTMATH_AUDIT), since constants ask before main
+//   audit change FILE   reads lines "NUMBER ROW,ROW,..." (or "NUMBER all"); prints for each the largest change over tolerance
+//                       and the failures, outside and inside. A number that a constant asks for before main has to be in the
+//                       environment too (WORTMATH_AUDIT), and then costs a run of its own
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
 #include <fstream>
 #include <iostream>
-#include <iterator>
 #include <memory>
 #include <set>
 #include <sstream>
@@ -24,10 +24,13 @@ static std::set<int>& asked() {
     return numbers;
 }
 void not_before_start() noexcept {}
+static int& which() {
+    static int number = [] { const char* const t = std::getenv("WORTMATH_AUDIT"); return t ? std::atoi(t) : -1; }();
+    return number;
+}
 double at_start(int number, double printed, double changed) noexcept {
-    static int const which = [] { const char* const t = std::getenv("WORTMATH_AUDIT"); return t ? std::atoi(t) : -1; }();
-    if (which < 0) asked().insert(number);  // being traced
-    return number == which ? changed : printed;
+    if (which() < 0) asked().insert(number);  // being traced
+    return number == which() ? changed : printed;
 }
 
 }  // namespace wortmath::audit
@@ -187,23 +190,26 @@ int main(int count, char** arguments) {
         file >> n;
         for (std::string x; n > 0 && file >> x; --n) b.push_back(std::strtod(x.c_str(), nullptr));
     }
-    std::string list((std::istreambuf_iterator<char>(std::cin)), {});
-    std::vector<std::size_t> chosen;
-    if (list == "all")
-        for (std::size_t i = 0; i < rows.size(); ++i) chosen.push_back(i);
-    else
-        for (auto const& i : split(list, ',')) chosen.push_back(std::strtoul(i.c_str(), nullptr, 10));
-    double largest[2]{-1.0, -1.0};
-    int failures[2]{};
-    for (std::size_t i : chosen) {
-        outcome const o = run(rows[i]);
-        int const inside = rows[i].outside ? 0 : 1;
-        failures[inside] += o.fails ? 1 : 0;
-        for (std::size_t k = 0; k < o.got.size() && k < before[i].size(); ++k) {
-            double const moved = std::fabs(o.got[k] - before[i][k]), share = moved == 0.0 ? 0.0 : o.near[k] > 0.0 ? moved / o.near[k] : 1e9;
-            if (share > largest[inside] && share == share) largest[inside] = share;
+    int changed = 0;
+    for (std::string list; std::cin >> changed >> list;) {
+        wortmath::audit::which() = changed;
+        std::vector<std::size_t> chosen;
+        if (list == "all")
+            for (std::size_t i = 0; i < rows.size(); ++i) chosen.push_back(i);
+        else
+            for (auto const& i : split(list, ',')) chosen.push_back(std::strtoul(i.c_str(), nullptr, 10));
+        double largest[2]{-1.0, -1.0};
+        int failures[2]{};
+        for (std::size_t i : chosen) {
+            outcome const o = run(rows[i]);
+            int const inside = rows[i].outside ? 0 : 1;
+            failures[inside] += o.fails ? 1 : 0;
+            for (std::size_t k = 0; k < o.got.size() && k < before[i].size(); ++k) {
+                double const moved = std::fabs(o.got[k] - before[i][k]), share = moved == 0.0 ? 0.0 : o.near[k] > 0.0 ? moved / o.near[k] : 1e9;
+                if (share > largest[inside] && share == share) largest[inside] = share;
+            }
         }
+        std::printf("%d %.3g %.3g %d %d\n", changed, largest[0], largest[1], failures[0], failures[1]);
     }
-    std::printf("%.3g %.3g %d %d\n", largest[0], largest[1], failures[0], failures[1]);
     return 0;
 }

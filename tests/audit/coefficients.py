@@ -45,7 +45,6 @@ class Literal:
     file: str
     line: int
     text: str
-    start: bool = False  # stands where only an iteration's beginning or slope depends on it
     rows: list[int] = field(default_factory=list)
     fixed: bool = False  # read when the program starts: a constant or a table
     outside: float = -1.0  # largest change over tolerance; -1: no row depends on it
@@ -354,20 +353,22 @@ def run(program: Path, literals: list[Literal], wanted: list[Literal]) -> None:
         elif what == "fails":
             raise SystemExit(f"a row fails before anything is changed: {line}")
 
-    def one(literal: Literal) -> None:
-        if not literal.fixed and not literal.rows:
-            return
-        rows = "all" if literal.fixed else ",".join(map(str, literal.rows))
-        done = subprocess.run([str(program), "change", str(baseline)], input=rows, capture_output=True, text=True, check=False,
-                              env={**os.environ, "WORTMATH_AUDIT": str(literal.number)})
+    def change(some: list[Literal], environment: dict[str, str]) -> None:
+        lines = "\n".join(f"{x.number} " + ("all" if x.fixed else ",".join(map(str, x.rows))) for x in some)
+        done = subprocess.run([str(program), "change", str(baseline)], input=lines, capture_output=True, text=True, check=False, env={**os.environ, **environment})
         if done.returncode:
-            raise SystemExit(f"{literal}: {done.stderr[:500]}")
-        outside, points, failed_outside, failed_points = done.stdout.split()
-        literal.outside, literal.points = float(outside), float(points)
-        literal.failed_outside, literal.failed_points = int(failed_outside), int(failed_points)
+            raise SystemExit(f"{some[0]}: {done.stderr[:500]}")
+        for line in done.stdout.splitlines():
+            number, outside, points, failed_outside, failed_points = line.split()
+            x = literals[int(number) - 1]
+            x.outside, x.points, x.failed_outside, x.failed_points = float(outside), float(points), int(failed_outside), int(failed_points)
 
-    with ThreadPoolExecutor(os.cpu_count()) as pool:
-        list(pool.map(one, wanted))
+    many = os.cpu_count() or 1
+    moving = [x for x in wanted if not x.fixed and x.rows]
+    jobs: list[tuple[list[Literal], dict[str, str]]] = [(moving[k::many], {"WORTMATH_AUDIT": "0"}) for k in range(many) if moving[k::many]]
+    jobs += [([x], {"WORTMATH_AUDIT": str(x.number)}) for x in wanted if x.fixed]
+    with ThreadPoolExecutor(many) as pool:
+        list(pool.map(lambda job: change(*job), jobs))
 
 
 def verdict(literal: Literal) -> str:

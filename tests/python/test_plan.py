@@ -19,6 +19,7 @@ from wortmath import _core
 
 DATA = Path(wm.batch.demo_path()).parent
 DEMO = (DATA / "demo.toml").read_text(encoding="utf-8")
+STEPS = {s["do"]: s["number"] for s in wm.batch.read_text(DEMO).steps}   # of those that occur more than once the last
 REFERENCE = Path(__file__).parent.parent / "reference" / "batch"
 
 # An invented batch with everything that a plan can get hold of.
@@ -89,18 +90,18 @@ OG, BU, EBC, ABV, VOL = "original_gravity", "bitterness_bu", "colour_ebc", "alco
 REACHABLE = {
     "gravity by extract": (DEMO, [(OG, "1.060 SG", 1.060)], [("mass", "pale malt syrup")]),
     "gravity by two extracts": (DEMO, [(OG, "1.045 SG", 1.045)], [("mass", "pale malt syrup"), ("mass", "pale dry malt extract")]),
-    "extract in degP by the mark": (DEMO, [(OG, "12.5 degP", None)], [("to", None, 8)]),
+    "extract in degP by the mark": (DEMO, [(OG, "12.5 degP", None)], [("to", None, STEPS["top_up"])]),
     "bitterness by the first hop": (DEMO, [(BU, "45 BU", 45.0)], [("mass", "bittering hop")]),
     "bitterness by minutes": (DEMO, [(BU, "27 BU", 27.0)], [("minutes", "bittering hop", None, "10 min", "60 min")]),
     "three at once": (DEMO, [(OG, "1.057 SG", 1.057), (BU, "36 BU", 36.0), ("colour_srm", "24 EBC", None)], [("mass", "pale malt syrup"), ("mass", "caramel malt"), ("mass", "bittering hop")]),
-    "alcohol and volume": (DEMO, [(ABV, "6 %", 6.0), (VOL, "20 L", 20.0)], [("mass", "pale malt syrup"), ("to", None, 8)]),
-    "carbonation and priming": (DEMO, [("carbonation_vol", "2.6 vol", 2.6), (OG, "1.050 SG", 1.050)], [("carbonation", None, 13), ("mass", "pale malt syrup")]),
-    "final gravity by attenuation": (DEMO, [("final_gravity", "1.009 SG", 1.009)], [("attenuation", None, 10)]),
+    "alcohol and volume": (DEMO, [(ABV, "6 %", 6.0), (VOL, "20 L", 20.0)], [("mass", "pale malt syrup"), ("to", None, STEPS["top_up"])]),
+    "carbonation and priming": (DEMO, [("carbonation_vol", "2.6 vol", 2.6), (OG, "1.050 SG", 1.050)], [("carbonation", None, STEPS["prime"]), ("mass", "pale malt syrup")]),
+    "final gravity by attenuation": (DEMO, [("final_gravity", "1.009 SG", 1.009)], [("attenuation", None, STEPS["ferment"])]),
     "grain: gravity, bitterness, colour, volume": (GRAIN, [(OG, "1.056 SG", 1.056), (BU, "30 BU", 30.0), ("colour_srm", "25 SRM", 25.0), (VOL, "22 L", 22.0)],
                                                    [("mass", "pale"), ("mass", "dark"), ("mass", "early"), ("mass", "late"), ("volume", None, 6), ("water", None, 1)]),
     "grain: bitterness ratio": (GRAIN, [("bitterness_ratio", 0.6, 0.6), ("original_extract_degp", "13 degP", 13.0)], [("mass", "late"), ("mass", "early"), ("mass", "table sugar"), ("mass", "pale")]),
     "grain: boil-off and minutes": (GRAIN, [(OG, "1.052 SG", 1.052)], [("evaporation", None, 3, "1 L/h", "6 L/h")]),
-    "serving pressure": (DEMO, [("serving_pressure_bar", "0.9 bar", 0.9)], [("carbonation", None, 13)]),
+    "serving pressure": (DEMO, [("serving_pressure_bar", "0.9 bar", 0.9)], [("carbonation", None, STEPS["prime"])]),
 }
 IMPOSSIBLE = {
     "paler than the dark malt allows": (GRAIN, [("colour_srm", "4 SRM"), (OG, "1.056 SG")], [("mass", "pale")], "colour 4 SRM cannot be reached with this much dark"),
@@ -159,7 +160,7 @@ def test_closest_is_closest():
 def test_more_freedom_than_targets_is_the_smallest_relative_change():
     """The same problem by scipy's SLSQP, from the same forecasts."""
     optimize = pytest.importorskip("scipy.optimize")
-    text = file_of(DEMO, [(OG, "1.060 SG"), (BU, "40 BU")], [("mass", "pale malt syrup"), ("mass", "pale dry malt extract"), ("mass", "bittering hop"), ("mass", "garden hop", 12), ("to", None, 8)])
+    text = file_of(DEMO, [(OG, "1.060 SG"), (BU, "40 BU")], [("mass", "pale malt syrup"), ("mass", "pale dry malt extract"), ("mass", "bittering hop"), ("mass", "garden hop", STEPS["dry_hop"]), ("to", None, STEPS["top_up"])])
     plan = wm.batch.read_text(text).plan()
     assert plan.met
     start = [a["before"] for a in plan.amounts]
@@ -240,7 +241,7 @@ def test_unusual_text_keeps_its_form(windows):
 
 def test_units_of_the_file_stay():
     text = DEMO.replace('"32 g"', '"1.1 oz"').replace('"2.5 kg", kind', '"5.5 lb", kind').replace('efficiency = "35 %"', "efficiency = 0.35")
-    plan = wm.batch.read_text(file_of(text, [(BU, "40 BU"), (OG, "1.060 SG"), ("colour_srm", "11 SRM")], [("mass", "bittering hop"), ("mass", "pale malt syrup"), ("efficiency", None, 3)])).plan()
+    plan = wm.batch.read_text(file_of(text, [(BU, "40 BU"), (OG, "1.060 SG"), ("colour_srm", "11 SRM")], [("mass", "bittering hop"), ("mass", "pale malt syrup"), ("efficiency", None, STEPS["steep"])])).plan()
     assert [re.sub(r"[\d.]+", "#", a["after_text"]) for a in plan.amounts] == ["# oz", "# lb", "#"]
 
 
@@ -256,10 +257,10 @@ BAD = {
     "two scales of one colour are two results": (target("colour_srm", "8 SRM") + target("colour_srm", "9 SRM") + free("mass", "bittering hop"), "a target already", "target"),
     "unknown name": (target(BU, "30 BU") + free("mass", "no such hop"), "there is no ingredient", "free"),
     "name twice": (target(BU, "30 BU") + free("mass", "garden hop"), "add the number of the step", "free"),
-    "name twice in one step": (target(BU, "30 BU") + free("mass", "garden hop", 5), "names of their own", "free"),
+    "name twice in one step": (target(BU, "30 BU") + free("mass", "garden hop", STEPS["boil"]), "names of their own", "free"),
     "unknown step": (target(BU, "30 BU") + free("mass", None, 99), "there is no step 99", "free"),
     "unknown key": (target(BU, "30 BU") + free("weight", "bittering hop"), "known: mass, alpha, minutes", "free"),
-    "default": (target(OG, "1.05 SG") + free("absorption", None, 3), "not in the file", "free"),
+    "default": (target(OG, "1.05 SG") + free("absorption", None, STEPS["steep"]), "not in the file", "free"),
     "limits": (target(BU, "30 BU") + free("mass", "bittering hop", None, "50 g", "20 g"), "more than the least", "free"),
     "limit of another kind": (target(BU, "30 BU") + free("mass", "bittering hop", None, "50 mL"), "for a volume", "free"),
     "unknown key of free": (target(BU, "30 BU") + free("mass", "bittering hop") + 'lowest = "3 g"\n', "unknown key", "free"),
