@@ -114,7 +114,7 @@ private:
 template <class M, class... G>
     requires requires { typename M::signature; }
 constexpr auto gradient(const M& model, G... given) {
-    static_assert(!detail::differentiable<M>::lists, "a model of lists has as many derivatives as elements: use gradient_over");
+    static_assert(!detail::differentiable<M>::lists, "a model of lists has as many derivatives as elements: call its formula on lists of dual numbers");
     (void)model(given...);  // the ranges
     return detail::differentiable<M>::at(given...);
 }

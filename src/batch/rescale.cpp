@@ -173,6 +173,7 @@ rescale_result rescale(std::string_view toml, const rescale_request& q) {
                 if (there && *there >= aim) break;
                 if (!there && now) return {};
             }
+            if (!now && high >= 20.0) (void)look(with_water(from, 1.0));  // the engine says why
         }
         // Too little water does not brew: then it counts as too small.
         double const x = bracketed<80>(low, high, [&](double times) { return measure_at(times).value_or(0.0) - aim; });
@@ -211,6 +212,9 @@ rescale_result rescale(std::string_view toml, const rescale_request& q) {
                         return -wanted;
                     }
                 };
+                // With more than enough in the fermenter the batch must brew; if not, the engine says why.
+                list[*top].is->value = 1.2 * wanted;
+                (void)look(now);
                 double const mark = bracketed<80>(0.5 * wanted, 1.2 * wanted, f);
                 if (mark != mark) refuse("the kettle holds more than " + litres(wanted) + " already: boil less water, or choose a larger volume");
                 text = with_amounts(text, {{*top, mark}});

@@ -427,7 +427,7 @@ def test_stops_stand_at_the_top_and_at_the_step(run: Any, dangerous: Path) -> No
     code, out, err = run("card", str(dangerous))
     assert (code, err) == (0, "")
     head, rest = out[:out.index("GATHER")], out[out.index("DAYS AHEAD"):]
-    assert "STOP  step 15: pressure of the package" in head
+    assert "STOP  step 14: pressure of the package" in head
     assert "\n    STOP     The pressure of this package meets a rule" in rest
     assert "STOP: a rule of this project (not a standard) is met." in rest and _words.NO_RULE not in out
 
@@ -447,7 +447,7 @@ def test_outside_the_range_is_said_in_words() -> None:
 
 def test_strict(run: Any, dangerous: Path, tmp_path: Path) -> None:
     code, out, err = run("card", str(dangerous), "--strict")
-    assert code == 3 and "IN THE BOTTLE" in out and err.startswith("stop: step 15")
+    assert code == 3 and "IN THE BOTTLE" in out and err.startswith("stop: step 14")
     code, out, err = run("card", str(dangerous), "--strict", "--json", "-")
     assert code == 3 and err == "" and any(c["level"] == "stop" for c in json.loads(out)["cautions"])
     assert run("demo", "--strict")[0] == 0

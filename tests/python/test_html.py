@@ -388,7 +388,7 @@ def test_same_page_every_time() -> None:
     path = ALL[-1]
     code = f"import sys, wortmath as wm; from wortmath import _html; sys.stdout.buffer.write(_html.page(wm.batch.read({str(path)!r}).forecast(), None, '09:00').encode())"
     made = [subprocess.run([sys.executable, "-c", code], capture_output=True, check=True, env={**os.environ, "PYTHONHASHSEED": seed}).stdout for seed in ("1", "2")]
-    assert made[0] == made[1] == _html.page(forecast(path), None, "09:00").encode()
+    assert made[0] == made[1]
 
 
 def test_reader_settings_do_not_show() -> None:

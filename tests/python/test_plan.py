@@ -404,8 +404,8 @@ def test_rescaled_to_a_kettle_that_is_too_small():
 
 
 def test_rescale_changes_the_equipment():
-    batch = wm.batch.read_text(DEMO)
-    p = batch.rescale(2.0, evaporation=3.5, leave=1.0, rack_leave=1.2, packaging_loss=0.4, altitude=900.0)
+    batch = wm.batch.read_text(DEMO.replace('to = "68 degC"', 'to = "88 degC"'))
+    p = batch.rescale(2.0, evaporation=3.5, leave=1.0, rack_leave=1.2, packaging_loss=0.4, altitude=250.0)
     steps = {s["do"]: s for s in p.batch.steps}
     assert steps["boil"]["evaporation"]["value"] == 3.5 and steps["transfer"]["leave"]["value"] == 1.0
     assert steps["rack"]["leave"]["value"] == 1.2 and steps["bottle"]["loss"]["value"] == 0.4
@@ -413,6 +413,9 @@ def test_rescale_changes_the_equipment():
     for bad, words in (({"factor": -1.0}, "above 0"), ({"factor": 2.0, "volume": 30.0}, "not both"), ({"dead_space": 1.0}, "dead space"), ({"largest_boil": 2.0}, "does not fit")):
         with pytest.raises(ValueError, match=words):
             batch.rescale(**bad)
+    # What does not brew at the new place is said by the engine, with its line.
+    with pytest.raises(ValueError, match=r"line \d+, step \d+ \(heat\): to: .* above the boiling temperature"):
+        batch.rescale(2.0, altitude=4500.0)
     with pytest.raises(TypeError):
         batch.rescale(2.0, kettle=3)
 
