@@ -265,7 +265,7 @@ def instrument(into: Path) -> list[Literal]:
     for h in headers:
         out = list(h.tokens)
         mine = {n for k, what, names, _, _ in h.declarations() if what == "variable" and h.scope[k] != "function" for n in names}
-        static = set()  # tokens of constants that are computed when the program starts
+        static: set[int] = set()  # tokens of constants that are computed when the program starts
         for k, what, names, at, end in h.declarations():
             if h.tokens[k] == "consteval":
                 out[k] = "constexpr"
@@ -383,28 +383,44 @@ def size(x: float) -> str:
     return "no row" if x < 0 else f"{x:.2g}"
 
 
+UNMOVED = 1e-5  # of a tolerance: what an iteration leaves of another start
+WHY = {"moves": "moves a result, but by less than the tolerance of any row: so many digits are printed that the last cannot be seen",
+       "still": "moves no result: a limit or an edge that no row comes near, or the start or the slope of an iteration, which ends at the same root",
+       "no row": "no row computes with it"}
+
+
+def why(x: Literal) -> str:
+    if x.outside < 0 and x.points < 0:
+        return "no row"
+    return "moves" if max(x.outside, x.points) > UNMOVED else "still"
+
+
+def table(chosen: list[Literal]) -> list[str]:
+    rows = [f"| {x.file} | {x.line} | {x.text} | {size(x.outside)} | {size(x.points)} |" for x in chosen]
+    return ["| file | line | number | share of tolerance: outside | points |", "|---|---|---|---|---|", *rows, ""]
+
+
 def report(literals: list[Literal], seconds: float) -> str:
-    topics = sorted({x.file.split("/")[0].removesuffix(".hpp") for x in literals})
+    def topic_of(x: Literal) -> str:
+        return x.file.split("/")[0].removesuffix(".hpp")
+
+    verdicts = ("outside", "points", "nothing")
     out = ["# Coefficient audit", "",
            "Made by `python tests/audit/coefficients.py`. Each number in a formula, a table or a constant was changed by one in its last printed digit.",
            "A printed table or a worked answer notices the change (*outside*), or only `tests/reference/points`, an independent implementation of the same text, does",
-           "(*points*), or neither (*nothing*). Ranges of inputs are not part of it.", "",
+           "(*points*), or neither (*nothing*). Ranges of inputs are not part of it, and the tests of properties in `tests/python` are not counted.", "",
            f"{len(literals)} numbers, {seconds:.0f} s.", "", "| topic | numbers | outside | points only | nothing |", "|---|---|---|---|---|"]
-    counts = {v: 0 for v in ("outside", "points", "nothing")}
-    for topic in topics:
-        mine = [x for x in literals if x.file.split("/")[0].removesuffix(".hpp") == topic]
-        row = {v: sum(verdict(x) == v for x in mine) for v in counts}
-        for v in counts:
-            counts[v] += row[v]
-        out.append(f"| {topic} | {len(mine)} | {row['outside']} | {row['points']} | {row['nothing']} |")
-    out += [f"| **all** | {len(literals)} | {counts['outside']} | {counts['points']} | {counts['nothing']} |", ""]
-    for title, which, explanation in (
-            ("Noticed by nothing", "nothing", "How far the change moves a result, as a share of the tolerance, at the row it moves most; *no row*: no row computes with it."),
-            ("Noticed only by the points", "points", "The same for the printed tables, where the change stays within their rounding.")):
-        chosen = [x for x in literals if verdict(x) == which]
-        out += [f"## {title}: {len(chosen)}", "", explanation, "", "| file | line | number | share of tolerance: outside | points |", "|---|---|---|---|---|"]
-        out += [f"| {x.file} | {x.line} | {x.text} | {size(x.outside)} | {size(x.points)} |" for x in chosen]
-        out.append("")
+    for topic in [*sorted({topic_of(x) for x in literals}), "**all**"]:
+        mine = [x for x in literals if topic in (topic_of(x), "**all**")]
+        out.append(f"| {topic} | {len(mine)} | " + " | ".join(str(sum(verdict(x) == v for x in mine)) for v in verdicts) + " |")
+    unseen, inside = ([x for x in literals if verdict(x) == v] for v in ("nothing", "points"))
+    out += ["", f"## Noticed by nothing: {len(unseen)}", "",
+            "The share is how far the change moves a result, over the tolerance of the row that it moves most; *no row*: none computes with it.", ""]
+    for reason, words in WHY.items():
+        chosen = [x for x in unseen if why(x) == reason]
+        if chosen:
+            out += [f"### {len(chosen)}: {words}", "", *table(chosen)]
+    out += [f"## Noticed only by the points: {len(inside)}", "", "In the printed tables the change stays within their rounding, or they do not compute with it.", "", *table(inside)]
     return "\n".join(out)
 
 

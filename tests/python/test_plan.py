@@ -415,7 +415,7 @@ def test_rescale_changes_the_equipment():
             batch.rescale(**bad)
     # What does not brew at the new place is said by the engine, with its line.
     with pytest.raises(ValueError, match=r"line \d+, step \d+ \(heat\): to: .* above the boiling temperature"):
-        batch.rescale(2.0, altitude=4500.0)
+        wm.batch.read_text(wm.batch.demo_path().read_text(encoding="utf-8").replace('to = "68 degC"', 'to = "95 degC"')).rescale(2.0, altitude=4500.0)
     with pytest.raises(TypeError):
         batch.rescale(2.0, kettle=3)
 
