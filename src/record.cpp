@@ -1,12 +1,11 @@
 // Every model's formula, run on the recording number type and printed. The one file that knows both.
 #include "wortmath/record.hpp"
 
-#include "wortmath/catalogue.hpp"
-
 #include <algorithm>
 #include <array>
 
 #include "print/writer.hpp"
+#include "wortmath/catalogue.hpp"
 
 namespace wortmath::core {
 

@@ -20,28 +20,42 @@ namespace wortmath {
 
 // What a step of a recording does with its operands.
 enum class step : unsigned char {
-    number,     // value
-    input,      // argument number `index`
-    element,    // element `count` of the list that is argument number `index`
-    variable,   // what an iteration looks for
-    negative, plus, minus, times, over,
-    less, less_equal, greater, greater_equal, equal, not_equal, both, either, opposite,
-    choice,     // condition, then, otherwise
-    function,   // `name` of one or two operands
-    power,      // base, exponent
-    square, cube,
-    poly,       // x, c0, c1, c2, ...
-    least, most,
+    number,    // value
+    input,     // argument number `index`
+    element,   // element `count` of the list that is argument number `index`
+    variable,  // what an iteration looks for
+    negative,
+    plus,
+    minus,
+    times,
+    over,
+    less,
+    less_equal,
+    greater,
+    greater_equal,
+    equal,
+    not_equal,
+    both,
+    either,
+    opposite,
+    choice,    // condition, then, otherwise
+    function,  // `name` of one or two operands
+    power,     // base, exponent
+    square,
+    cube,
+    poly,  // x, c0, c1, c2, ...
+    least,
+    most,
     named,      // a step that bears a `name`
     root,       // start, variable, residual, slope; `count` steps of Newton's method
     bracketed,  // low, high, variable, residual, slope
     lines,      // piecewise linear through `xs`, `ys`
     stairs,     // `ys` from each of `xs` on
     // Made afterwards, from terms that are alike:
-    sum,        // first, body; over `count` terms or, where `index` is not negative, over the elements of that list
-    item,       // number `count` of `ys`, of the loop `index`
-    member,     // the element of the list `count` that belongs to this turn of the loop `index`
-    running     // first, body: `first` plus what the body has added in earlier turns of the loop `index`
+    sum,     // first, body; over `count` terms or, where `index` is not negative, over the elements of that list
+    item,    // number `count` of `ys`, of the loop `index`
+    member,  // the element of the list `count` that belongs to this turn of the loop `index`
+    running  // first, body: `first` plus what the body has added in earlier turns of the loop `index`
 };
 
 struct recorded_step {
@@ -161,7 +175,9 @@ inline recorded_condition operator&&(recorded_condition a, recorded_condition b)
 inline recorded_condition operator||(recorded_condition a, recorded_condition b) { return detail::record_condition(step::either, a.node, b.node); }
 inline recorded_condition operator!(recorded_condition a) { return detail::record_condition(step::opposite, a.node, -1); }
 
-inline recorded select(recorded_condition c, recorded yes, recorded no) { return yes.node == no.node ? yes : detail::record(step::choice, {c.node, yes.node, no.node}); }
+inline recorded select(recorded_condition c, recorded yes, recorded no) {
+    return yes.node == no.node ? yes : detail::record(step::choice, {c.node, yes.node, no.node});
+}
 inline recorded select(bool c, recorded yes, recorded no) { return c ? yes : no; }
 
 #define WORTMATH_RECORD(f) \

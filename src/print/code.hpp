@@ -51,14 +51,20 @@ private:
     // How often the operand k of a step is written where the step is written.
     int written(const recorded_step& s, std::size_t k) const {
         switch (s.what) {
-            case step::square: return 2;
-            case step::cube: return 3;
-            case step::poly: return k == 0 ? static_cast<int>(s.of.size()) - 1 : 1;
+            case step::square:
+                return 2;
+            case step::cube:
+                return 3;
+            case step::poly:
+                return k == 0 ? static_cast<int>(s.of.size()) - 1 : 1;
             case step::least:
-            case step::most: return how_ == style::c ? 3 : 1;
+            case step::most:
+                return how_ == style::c ? 3 : 1;
             case step::lines:
-            case step::stairs: return 3;
-            default: return 1;
+            case step::stairs:
+                return 3;
+            default:
+                return 1;
         }
     }
 
@@ -88,13 +94,18 @@ private:
             if (!is_leaf(s.what)) {
                 for (int loop; (loop = blocks_[u(here)].loop) >= 0 && !moves[u(i)].count(key_of(loop)); is_temporary_[u(i)] = 1) here = blocks_[u(here)].parent;
             }
-            if (s.what == step::choice) inner_[0][u(i)] = new_block(here, -1), inner_[1][u(i)] = new_block(here, -1);
-            else if (is_loop(s.what)) inner_[0][u(i)] = new_block(here, i);
+            if (s.what == step::choice)
+                inner_[0][u(i)] = new_block(here, -1), inner_[1][u(i)] = new_block(here, -1);
+            else if (is_loop(s.what))
+                inner_[0][u(i)] = new_block(here, i);
             for (std::size_t k = 0; k < s.of.size(); ++k) {
                 int where = here;
-                if (s.what == step::choice && k > 0) where = inner_[k - 1][u(i)];
-                else if (is_loop(s.what) && k >= (s.what == step::bracketed ? 2u : 1u)) where = inner_[0][u(i)];
-                else if (s.what == step::running) where = k == 0 ? block_of_[u(sum_of_loop_.at(s.index))] : inner_[0][u(sum_of_loop_.at(s.index))];
+                if (s.what == step::choice && k > 0)
+                    where = inner_[k - 1][u(i)];
+                else if (is_loop(s.what) && k >= (s.what == step::bracketed ? 2u : 1u))
+                    where = inner_[0][u(i)];
+                else if (s.what == step::running)
+                    where = k == 0 ? block_of_[u(sum_of_loop_.at(s.index))] : inner_[0][u(sum_of_loop_.at(s.index))];
                 if (s.what == step::bracketed && k == 4) continue;  // halving needs no slope
                 block_of_[u(s.of[k])] = common(block_of_[u(s.of[k])], where);
                 uses_[u(s.of[k])] += written(s, k);
@@ -128,7 +139,11 @@ private:
     std::string end() const { return python() ? "" : ";"; }
     std::string fresh_for(int i) {
         auto const wish = wished_.find(i);
-        return names_.fresh(g_[i].what == step::named ? g_[i].name : wish != wished_.end() ? wish->second : g_[i].what == step::sum ? "total" : is_condition(g_[i].what) ? "so" : "u");
+        return names_.fresh(g_[i].what == step::named  ? g_[i].name
+                            : wish != wished_.end()    ? wish->second
+                            : g_[i].what == step::sum  ? "total"
+                            : is_condition(g_[i].what) ? "so"
+                                                       : "u");
     }
     std::string declared(int i, const std::string& name) const {
         if (python()) return name;
@@ -154,7 +169,10 @@ private:
         std::string& name = table_names_[v];
         if (!name.empty()) return name;
         name = names_.fresh(wish);
-        tables_ += std::string(static_cast<std::size_t>(top_) * 4, ' ') + (how_ == style::c ? "static const double " + name + "[]" : how_ == style::javascript ? "const " + name : name) +
+        tables_ += std::string(static_cast<std::size_t>(top_) * 4, ' ') +
+                   (how_ == style::c            ? "static const double " + name + "[]"
+                    : how_ == style::javascript ? "const " + name
+                                                : name) +
                    " = " + list_of(v) + end() + "\n";
         return name;
     }
@@ -182,12 +200,20 @@ private:
                 line(declared(i, name_[u(i)]) + " = " + e + end());
                 return;
             }
-            case step::choice: choice(i); return;
+            case step::choice:
+                choice(i);
+                return;
             case step::root:
-            case step::bracketed: iteration(i, s); return;
-            case step::sum: loop(i, s); return;
+            case step::bracketed:
+                iteration(i, s);
+                return;
+            case step::sum:
+                loop(i, s);
+                return;
             case step::lines:
-            case step::stairs: look_up(i, s); return;
+            case step::stairs:
+                look_up(i, s);
+                return;
             default: {
                 std::string const e = expression(i, true).s;
                 name_[u(i)] = fresh_for(i);
@@ -222,8 +248,10 @@ private:
         bool const goes_on = g_[value].what == step::choice && block_of_[u(value)] == b && uses_[u(value)] == 1 && is_temporary_[u(value)];
         if (goes_on) is_temporary_[u(value)] = 0;
         block(b);
-        if (goes_on) decide(value, name);
-        else line(name + " = " + expression(value).s + end());
+        if (goes_on)
+            decide(value, name);
+        else
+            line(name + " = " + expression(value).s + end());
         --indent_;
     }
 
@@ -298,7 +326,9 @@ private:
         line(variable_declared(total) + " = " + first + end());
         int const list = static_cast<int>(s.xs[0]), from = static_cast<int>(s.xs[1]), rest = static_cast<int>(s.xs[2]);
         std::string const size = list < 0 ? std::to_string(s.count)
-                                          : (python() ? "len(" + inputs_[u(list)] + ")" : how_ == style::c ? "n" : inputs_[u(list)] + ".length") +
+                                          : (python()           ? "len(" + inputs_[u(list)] + ")"
+                                             : how_ == style::c ? "n"
+                                                                : inputs_[u(list)] + ".length") +
                                                 (rest ? " - " + std::to_string(rest) : "");
         line(count_loop(index, std::to_string(from), size));
         ++indent_, ++depth_;
@@ -331,7 +361,9 @@ private:
         --indent_;
         close();
         std::string const here = "[" + row + "]", next = "[" + row + " + 1]";
-        std::string const e = lines ? ys + here + " + (" + x + " - " + xs + here + ") * ((" + ys + next + " - " + ys + here + ") / (" + xs + next + " - " + xs + here + "))" : ys + here;
+        std::string const e =
+            lines ? ys + here + " + (" + x + " - " + xs + here + ") * ((" + ys + next + " - " + ys + here + ") / (" + xs + next + " - " + xs + here + "))"
+                  : ys + here;
         name_[u(i)] = fresh_for(i);
         line(declared(i, name_[u(i)]) + " = " + e + end());
     }
@@ -354,35 +386,53 @@ private:
         recorded_step const& s = g_[i];
         if (!name_[u(i)].empty() && !itself && (is_temporary_[u(i)] || s.what == step::variable || s.what == step::running)) return {name_[u(i)], atom};
         switch (s.what) {
-            case step::number: return {literal(s.value, how_), s.value < 0.0 ? prefix : atom};
-            case step::input: return {inputs_[u(s.index)], atom};
-            case step::element: return {inputs_[u(s.index)] + "[" + std::to_string(s.count) + "]", atom};
-            case step::item: return {name_[u(i)] + "[" + loop_index_[s.index] + "]", atom};
+            case step::number:
+                return {literal(s.value, how_), s.value < 0.0 ? prefix : atom};
+            case step::input:
+                return {inputs_[u(s.index)], atom};
+            case step::element:
+                return {inputs_[u(s.index)] + "[" + std::to_string(s.count) + "]", atom};
+            case step::item:
+                return {name_[u(i)] + "[" + loop_index_[s.index] + "]", atom};
             case step::member: {
                 int const shift = static_cast<int>(s.value);
                 return {inputs_[u(s.count)] + "[" + loop_index_[s.index] + (shift ? " + " + std::to_string(shift) : "") + "]", atom};
             }
-            case step::negative: return {"-" + at_least(expression(s.of[0]), prefix + 1), prefix};
+            case step::negative:
+                return {"-" + at_least(expression(s.of[0]), prefix + 1), prefix};
             case step::plus: {
                 recorded_step const& right = g_[s.of[1]];
                 if (right.what == step::number && right.value < 0.0)
                     return {at_least(expression(s.of[0]), additive) + " - " + literal(-right.value, how_), additive};
                 return binary(s, " + ", additive, multiplicative);
             }
-            case step::minus: return binary(s, " - ", additive, multiplicative);
-            case step::times: return binary(s, " * ", multiplicative, prefix);
-            case step::over: return binary(s, " / ", multiplicative, prefix);
-            case step::less: return binary(s, " < ", comparison, additive);
-            case step::less_equal: return binary(s, " <= ", comparison, additive);
-            case step::greater: return binary(s, " > ", comparison, additive);
-            case step::greater_equal: return binary(s, " >= ", comparison, additive);
-            case step::equal: return binary(s, how_ == style::javascript ? " === " : " == ", comparison, additive);
-            case step::not_equal: return binary(s, how_ == style::javascript ? " !== " : " != ", comparison, additive);
-            case step::both: return binary(s, python() ? " and " : " && ", and_, and_ + 1);
-            case step::either: return binary(s, python() ? " or " : " || ", or_, or_ + 2);
-            case step::opposite: return {python() ? "not " + at_least(expression(s.of[0]), not_) : "!" + at_least(expression(s.of[0]), atom), python() ? not_ : prefix};
+            case step::minus:
+                return binary(s, " - ", additive, multiplicative);
+            case step::times:
+                return binary(s, " * ", multiplicative, prefix);
+            case step::over:
+                return binary(s, " / ", multiplicative, prefix);
+            case step::less:
+                return binary(s, " < ", comparison, additive);
+            case step::less_equal:
+                return binary(s, " <= ", comparison, additive);
+            case step::greater:
+                return binary(s, " > ", comparison, additive);
+            case step::greater_equal:
+                return binary(s, " >= ", comparison, additive);
+            case step::equal:
+                return binary(s, how_ == style::javascript ? " === " : " == ", comparison, additive);
+            case step::not_equal:
+                return binary(s, how_ == style::javascript ? " !== " : " != ", comparison, additive);
+            case step::both:
+                return binary(s, python() ? " and " : " && ", and_, and_ + 1);
+            case step::either:
+                return binary(s, python() ? " or " : " || ", or_, or_ + 2);
+            case step::opposite:
+                return {python() ? "not " + at_least(expression(s.of[0]), not_) : "!" + at_least(expression(s.of[0]), atom), python() ? not_ : prefix};
             case step::choice: {
-                std::string const condition = at_least(expression(s.of[0]), ternary + 1), yes = at_least(expression(s.of[1]), ternary + 1), no = expression(s.of[2]).s;
+                std::string const condition = at_least(expression(s.of[0]), ternary + 1), yes = at_least(expression(s.of[1]), ternary + 1),
+                                  no = expression(s.of[2]).s;
                 return {python() ? yes + " if " + condition + " else " + no : condition + " ? " + yes + " : " + no, ternary};
             }
             case step::function: {
@@ -395,7 +445,8 @@ private:
                 for (int o : s.of) arguments += (arguments.empty() ? "" : ", ") + expression(o).s;
                 return {call(s.name, arguments), atom};
             }
-            case step::power: return {call("pow", expression(s.of[0]).s + ", " + expression(s.of[1]).s), atom};
+            case step::power:
+                return {call("pow", expression(s.of[0]).s + ", " + expression(s.of[1]).s), atom};
             case step::square: {
                 std::string const x = at_least(expression(s.of[0]), prefix);
                 return {x + " * " + x, multiplicative};
@@ -417,8 +468,10 @@ private:
                 if (how_ == style::c) return {a + (low ? " < " : " > ") + b + " ? " + a + " : " + a + " == " + a + " ? " + b + " : " + a, ternary};
                 return {std::string(how_ == style::javascript ? "Math." : "") + (low ? "min(" : "max(") + a + ", " + b + ")", atom};
             }
-            case step::named: return expression(s.of[0]);
-            default: throw not_printable{"a step has no form in this language"};
+            case step::named:
+                return expression(s.of[0]);
+            default:
+                throw not_printable{"a step has no form in this language"};
         }
     }
 };

@@ -140,8 +140,9 @@ private:
         }
         for (int n : all) {
             recorded_step const& s = old(n);
-            if (s.what != first.what || s.index != first.index || s.count != first.count || std::strcmp(s.name, first.name) != 0 || s.of.size() != first.of.size() ||
-                s.xs != first.xs || s.ys != first.ys || s.what == step::variable || s.what == step::root || s.what == step::bracketed || s.of.empty())
+            if (s.what != first.what || s.index != first.index || s.count != first.count || std::strcmp(s.name, first.name) != 0 ||
+                s.of.size() != first.of.size() || s.xs != first.xs || s.ys != first.ys || s.what == step::variable || s.what == step::root ||
+                s.what == step::bracketed || s.of.empty())
                 return -1;
         }
         recorded_step s = first;

@@ -77,7 +77,8 @@ private:
     }
     std::string symbol(const std::string& wish) {
         std::string s = wish;
-        for (int i = 2; !taken_.insert(s).second; ++i) s = wish + (wish.find('_') == std::string::npos || wish[0] == '\\' ? "_{(" + std::to_string(i) + ")}" : "^{(" + std::to_string(i) + ")}");
+        for (int i = 2; !taken_.insert(s).second; ++i)
+            s = wish + (wish.find('_') == std::string::npos || wish[0] == '\\' ? "_{(" + std::to_string(i) + ")}" : "^{(" + std::to_string(i) + ")}");
         return s;
     }
 
@@ -93,22 +94,31 @@ private:
         if (folded_[u(i)]) return 14;
         auto w = [&](std::size_t k) { return symbol_[u(s.of[k])].empty() ? width_[u(s.of[k])] : static_cast<int>(visible(symbol_[u(s.of[k])])); };
         switch (s.what) {
-            case step::number: return static_cast<int>(visible(number(s.value).s));
-            case step::input: return static_cast<int>(std::strlen(e_.inputs[s.index].name));
+            case step::number:
+                return static_cast<int>(visible(number(s.value).s));
+            case step::input:
+                return static_cast<int>(std::strlen(e_.inputs[s.index].name));
             case step::member:
-            case step::element: return static_cast<int>(std::strlen(e_.inputs[s.what == step::member ? s.count : s.index].name)) + 1;
-            case step::over: return std::max(w(0), w(1));
-            case step::choice: return std::max(w(1), w(2)) + w(0);
+            case step::element:
+                return static_cast<int>(std::strlen(e_.inputs[s.what == step::member ? s.count : s.index].name)) + 1;
+            case step::over:
+                return std::max(w(0), w(1));
+            case step::choice:
+                return std::max(w(1), w(2)) + w(0);
             case step::poly: {
                 int n = 0;
                 for (std::size_t k = 1; k < s.of.size(); ++k) n += w(k) + w(0) + 2;
                 return n;
             }
             case step::lines:
-            case step::stairs: return 60;
-            case step::root: return 2;
-            case step::bracketed: return 2;
-            case step::running: return w(1) + 4;
+            case step::stairs:
+                return 60;
+            case step::root:
+                return 2;
+            case step::bracketed:
+                return 2;
+            case step::running:
+                return w(1) + 4;
             default: {
                 int n = 1;
                 for (std::size_t k = 0; k < s.of.size(); ++k) n += w(k) + 1;
@@ -134,7 +144,8 @@ private:
         for (int i = g_.size(); i-- > 0;) {
             if (!reached_[u(i)]) continue;
             recorded_step const& s = g_[i];
-            if (s.what == step::named || (s.what == step::choice && tops.count(i) && g_.is_undefined(s.of[2]))) tops.insert(s.of[s.what == step::named ? 0 : 1]);
+            if (s.what == step::named || (s.what == step::choice && tops.count(i) && g_.is_undefined(s.of[2])))
+                tops.insert(s.of[s.what == step::named ? 0 : 1]);
             for (std::size_t k = 0; k < s.of.size(); ++k) {
                 // Start and slope belong to the method, not to the formula.
                 if ((s.what == step::root && k != 1 && k != 2) || (s.what == step::bracketed && k == 4)) continue;
@@ -161,7 +172,8 @@ private:
                 continue;
             }
             // What cannot be broken into lines is kept short by naming the widest of its operands.
-            bool const goes_on_in_lines = s.what == step::plus || s.what == step::minus || s.what == step::poly || s.what == step::named || s.what == step::choice;
+            bool const goes_on_in_lines =
+                s.what == step::plus || s.what == step::minus || s.what == step::poly || s.what == step::named || s.what == step::choice;
             for (int widest = 0; !goes_on_in_lines && width(i) > too_wide && widest >= 0;) {
                 widest = -1;
                 for (int o : s.of) {
@@ -182,8 +194,8 @@ private:
                 } else {
                     name(i, word(s.name));
                 }
-            } else if ((uses_[u(i)] > 1 && w >= worth_naming_used_twice) || (uses_[u(i)] > 2 && w >= worth_naming_used_often) || (w > too_wide && !tops.count(i)) ||
-                       s.what == step::root || s.what == step::bracketed || s.what == step::lines) {
+            } else if ((uses_[u(i)] > 1 && w >= worth_naming_used_twice) || (uses_[u(i)] > 2 && w >= worth_naming_used_often) ||
+                       (w > too_wide && !tops.count(i)) || s.what == step::root || s.what == step::bracketed || s.what == step::lines) {
                 name_automatically(i);
             }
         }
@@ -197,16 +209,26 @@ private:
     double value_of_constant(const recorded_step& s) const {
         auto v = [&](std::size_t k) { return constant_[u(s.of[k])]; };
         switch (s.what) {
-            case step::number: return s.value;
-            case step::named: return v(0);
-            case step::negative: return -v(0);
-            case step::plus: return v(0) + v(1);
-            case step::minus: return v(0) - v(1);
-            case step::times: return v(0) * v(1);
-            case step::over: return v(0) / v(1);
-            case step::square: return v(0) * v(0);
-            case step::cube: return v(0) * v(0) * v(0);
-            case step::power: return std::pow(v(0), v(1));
+            case step::number:
+                return s.value;
+            case step::named:
+                return v(0);
+            case step::negative:
+                return -v(0);
+            case step::plus:
+                return v(0) + v(1);
+            case step::minus:
+                return v(0) - v(1);
+            case step::times:
+                return v(0) * v(1);
+            case step::over:
+                return v(0) / v(1);
+            case step::square:
+                return v(0) * v(0);
+            case step::cube:
+                return v(0) * v(0) * v(0);
+            case step::power:
+                return std::pow(v(0), v(1));
             case step::poly: {
                 double y = v(s.of.size() - 1);
                 for (std::size_t k = s.of.size() - 1; k-- > 1;) y = v(k) + v(0) * y;
@@ -220,7 +242,8 @@ private:
                 if (f == "pow") return std::pow(v(0), v(1));
                 return undefined;
             }
-            default: return undefined;
+            default:
+                return undefined;
         }
     }
     // Operands first, as a reader goes from left to right.
@@ -231,7 +254,8 @@ private:
         order_.push_back(i);
     }
     void name_automatically(int i) {
-        while (taken_.count("u_{" + std::to_string(++automatic_) + "}")) {}
+        while (taken_.count("u_{" + std::to_string(++automatic_) + "}")) {
+        }
         name(i, "u_{" + std::to_string(automatic_) + "}");
     }
     void name(int i, const std::string& wish) {
@@ -244,7 +268,8 @@ private:
         recorded_step const& s = g_[i];
         std::string const left = symbol_[u(i)];
         if (s.what == step::root) return left + " &\\text{ is the root of } " + equation(s.of[2]);
-        if (s.what == step::bracketed) return left + " &\\text{ is the root of } " + equation(s.of[3]) + ",\\quad " + whole(s.of[0]) + " \\le " + left + " \\le " + whole(s.of[1]);
+        if (s.what == step::bracketed)
+            return left + " &\\text{ is the root of } " + equation(s.of[3]) + ",\\quad " + whole(s.of[0]) + " \\le " + left + " \\le " + whole(s.of[1]);
         if (s.what == step::named) return guarded(left, s.of[0]);
         return left + " &= " + whole(i, true);
     }
@@ -265,15 +290,18 @@ private:
         }
         std::string s = left + " &= " + broken(node, false);
         bool const long_line = s.find("\n") != std::string::npos || visible(s) > 56;
-        for (std::size_t k = 0; k < conditions.size(); ++k) s += (k ? ",\\; " : long_line ? " \\\\\n&\\qquad\\text{for } " : "\\qquad\\text{for } ") + conditions[k];
+        for (std::size_t k = 0; k < conditions.size(); ++k)
+            s += (k ? ",\\; " : long_line ? " \\\\\n&\\qquad\\text{for } " : "\\qquad\\text{for } ") + conditions[k];
         return s;
     }
 
     // Long sums go on in further lines.
     std::string broken(int i, bool itself) {
         std::vector<std::string> parts;
-        if (itself || symbol_[u(i)].empty()) terms(i, parts, itself);
-        else parts = {expression(i).s};
+        if (itself || symbol_[u(i)].empty())
+            terms(i, parts, itself);
+        else
+            parts = {expression(i).s};
         std::string s;
         std::size_t length = 0;
         for (std::size_t k = 0; k < parts.size(); ++k) {
@@ -402,7 +430,9 @@ private:
         return {"\\begin{cases} " + rows + " \\end{cases}", any};
     }
 
-    text relation(const recorded_step& s, const char* sign) { return {wrapped(expression(s.of[0]), additive) + " " + sign + " " + wrapped(expression(s.of[1]), additive), comparison}; }
+    text relation(const recorded_step& s, const char* sign) {
+        return {wrapped(expression(s.of[0]), additive) + " " + sign + " " + wrapped(expression(s.of[1]), additive), comparison};
+    }
 
     std::string points(const recorded_step& s) {
         std::string p;
@@ -424,10 +454,14 @@ private:
         if (!symbol_[u(i)].empty() && !itself) return {symbol_[u(i)], atom};
         if (folded_[u(i)]) return number(constant_[u(i)]);
         switch (s.what) {
-            case step::number: return number(s.value);
-            case step::input: return {word(e_.inputs[s.index].name), atom};
-            case step::element: return {word(e_.inputs[s.index].name) + "_{" + std::to_string(s.count + 1) + "}", atom};
-            case step::variable: return {"x", atom};
+            case step::number:
+                return number(s.value);
+            case step::input:
+                return {word(e_.inputs[s.index].name), atom};
+            case step::element:
+                return {word(e_.inputs[s.index].name) + "_{" + std::to_string(s.count + 1) + "}", atom};
+            case step::variable:
+                return {"x", atom};
             case step::member: {
                 int const shift = static_cast<int>(s.value);
                 return {with_index(word(e_.inputs[s.count].name), shift ? "i+" + std::to_string(shift) : "i"), atom};
@@ -460,7 +494,8 @@ private:
             }
             case step::negative: {
                 recorded_step const& o = g_[s.of[0]];
-                if (o.what == step::function && std::strcmp(o.name, "expm1") == 0 && symbol_[u(s.of[0])].empty()) return {"1 - " + exponential(o.of[0]).s, additive};
+                if (o.what == step::function && std::strcmp(o.name, "expm1") == 0 && symbol_[u(s.of[0])].empty())
+                    return {"1 - " + exponential(o.of[0]).s, additive};
                 return {"-" + wrapped(expression(s.of[0]), multiplicative), prefix};
             }
             case step::plus:
@@ -480,22 +515,33 @@ private:
                 if (b.strength == prefix) r = "\\left(" + b.s + "\\right)";
                 return {product(wrapped(a, multiplicative), r), a.strength == prefix ? prefix : multiplicative};
             }
-            case step::over: return {"\\frac{" + expression(s.of[0]).s + "}{" + expression(s.of[1]).s + "}", postfix};
-            case step::less: return relation(s, "<");
-            case step::less_equal: return relation(s, "\\le");
-            case step::greater: return relation(s, ">");
-            case step::greater_equal: return relation(s, "\\ge");
-            case step::equal: return relation(s, "=");
-            case step::not_equal: return relation(s, "\\ne");
-            case step::both: return {wrapped(expression(s.of[0]), and_) + " \\text{ and } " + wrapped(expression(s.of[1]), and_), and_};
-            case step::either: return {wrapped(expression(s.of[0]), or_) + " \\text{ or } " + wrapped(expression(s.of[1]), or_), or_};
-            case step::opposite: return {"\\text{not } " + wrapped(expression(s.of[0]), not_), not_};
+            case step::over:
+                return {"\\frac{" + expression(s.of[0]).s + "}{" + expression(s.of[1]).s + "}", postfix};
+            case step::less:
+                return relation(s, "<");
+            case step::less_equal:
+                return relation(s, "\\le");
+            case step::greater:
+                return relation(s, ">");
+            case step::greater_equal:
+                return relation(s, "\\ge");
+            case step::equal:
+                return relation(s, "=");
+            case step::not_equal:
+                return relation(s, "\\ne");
+            case step::both:
+                return {wrapped(expression(s.of[0]), and_) + " \\text{ and } " + wrapped(expression(s.of[1]), and_), and_};
+            case step::either:
+                return {wrapped(expression(s.of[0]), or_) + " \\text{ or } " + wrapped(expression(s.of[1]), or_), or_};
+            case step::opposite:
+                return {"\\text{not } " + wrapped(expression(s.of[0]), not_), not_};
             case step::choice: {
                 recorded_step const& c = g_[s.of[0]];
                 if (c.what == step::equal && c.of[0] == c.of[1]) return expression(s.of[1]);  // is it a number at all?
                 return cases(i);
             }
-            case step::function: return function(s);
+            case step::function:
+                return function(s);
             case step::power: {
                 text const base = expression(s.of[0]);
                 return {wrapped(base, atom) + "^{" + expression(s.of[1]).s + "}", postfix};
@@ -507,11 +553,16 @@ private:
                     exponent *= g_[base].what == step::square ? 2 : 3;
                 return {wrapped(expression(base), atom) + "^{" + std::to_string(exponent) + "}", postfix};
             }
-            case step::least: return {"\\min\\left(" + expression(s.of[0]).s + ",\\; " + expression(s.of[1]).s + "\\right)", postfix};
-            case step::most: return {"\\max\\left(" + expression(s.of[0]).s + ",\\; " + expression(s.of[1]).s + "\\right)", postfix};
-            case step::named: return expression(s.of[0]);
-            case step::lines: return {"\\text{straight lines in } " + expression(s.of[0]).s + " \\text{ through } " + points(s), any};
-            case step::stairs: return stairs(s);
+            case step::least:
+                return {"\\min\\left(" + expression(s.of[0]).s + ",\\; " + expression(s.of[1]).s + "\\right)", postfix};
+            case step::most:
+                return {"\\max\\left(" + expression(s.of[0]).s + ",\\; " + expression(s.of[1]).s + "\\right)", postfix};
+            case step::named:
+                return expression(s.of[0]);
+            case step::lines:
+                return {"\\text{straight lines in } " + expression(s.of[0]).s + " \\text{ through } " + points(s), any};
+            case step::stairs:
+                return stairs(s);
             case step::sum: {
                 int const from = static_cast<int>(s.xs[1]), rest = static_cast<int>(s.xs[2]);
                 std::string const top = s.xs[0] < 0.0 || fixed_lists_ ? std::to_string(s.count) : rest ? "n-" + std::to_string(rest) : "n";
@@ -519,7 +570,8 @@ private:
                 bool const none = g_.is_number(s.of[0]) && g_[s.of[0]].value == 0.0;
                 return none ? text{sum, multiplicative} : text{expression(s.of[0]).s + " + " + sum, additive};
             }
-            default: throw not_printable{"a step has no printed form"};
+            default:
+                throw not_printable{"a step has no printed form"};
         }
     }
 

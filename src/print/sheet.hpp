@@ -51,8 +51,10 @@ private:
         if (!seen.insert(n).second) return;
         recorded_step const& s = (*g_)[n];
         for (std::size_t k = 0; k < s.of.size(); ++k) {
-            uses_[static_cast<std::size_t>(s.of[k])] += s.what == step::square || s.what == step::cube || s.what == step::lines || (s.what == step::poly && k == 0) ? 2 : 1;
-            if (s.what == step::function && (std::strcmp(s.name, "expm1") == 0 || std::strcmp(s.name, "log1p") == 0)) ++uses_[static_cast<std::size_t>(s.of[k])];
+            uses_[static_cast<std::size_t>(s.of[k])] +=
+                s.what == step::square || s.what == step::cube || s.what == step::lines || (s.what == step::poly && k == 0) ? 2 : 1;
+            if (s.what == step::function && (std::strcmp(s.name, "expm1") == 0 || std::strcmp(s.name, "log1p") == 0))
+                ++uses_[static_cast<std::size_t>(s.of[k])];
             count(s.of[k], seen);
         }
     }
@@ -67,7 +69,9 @@ private:
         for (int o : s.of) a += (a.empty() ? "" : ";") + expression(o).s;
         return a;
     }
-    text binary(const recorded_step& s, const char* op, int own, int right) { return {at_least(expression(s.of[0]), own) + op + at_least(expression(s.of[1]), right), own}; }
+    text binary(const recorded_step& s, const char* op, int own, int right) {
+        return {at_least(expression(s.of[0]), own) + op + at_least(expression(s.of[1]), right), own};
+    }
 
     text expression(int n) {
         recorded_step const& s = (*g_)[n];
@@ -84,43 +88,68 @@ private:
     }
     text leaf(int, const recorded_step& s) {
         switch (s.what) {
-            case step::number: return {literal(s.value, style::openformula), s.value < 0.0 ? prefix : atom};
-            case step::input: return {inputs_[static_cast<std::size_t>(s.index)], atom};
-            case step::item: return {array(s.ys, s.ys.size()), atom};
+            case step::number:
+                return {literal(s.value, style::openformula), s.value < 0.0 ? prefix : atom};
+            case step::input:
+                return {inputs_[static_cast<std::size_t>(s.index)], atom};
+            case step::item:
+                return {array(s.ys, s.ys.size()), atom};
             case step::member:
                 if (s.value == 0.0) return {inputs_[static_cast<std::size_t>(s.count)], atom};
                 break;
-            default: break;
+            default:
+                break;
         }
         throw not_printable{"it goes through a list in a way that a spreadsheet has no formula for"};
     }
     text spelled_out(const recorded_step& s) {
         switch (s.what) {
-            case step::negative: return {"-" + at_least(expression(s.of[0]), prefix + 1), prefix};
+            case step::negative:
+                return {"-" + at_least(expression(s.of[0]), prefix + 1), prefix};
             case step::plus: {
                 recorded_step const& right = (*g_)[s.of[1]];
-                if (right.what == step::number && right.value < 0.0) return {at_least(expression(s.of[0]), additive) + "-" + literal(-right.value, style::openformula), additive};
+                if (right.what == step::number && right.value < 0.0)
+                    return {at_least(expression(s.of[0]), additive) + "-" + literal(-right.value, style::openformula), additive};
                 return binary(s, "+", additive, multiplicative);
             }
-            case step::minus: return binary(s, "-", additive, multiplicative);
-            case step::times: return binary(s, "*", multiplicative, prefix);
-            case step::over: return binary(s, "/", multiplicative, prefix);
-            case step::less: return binary(s, "<", comparison, additive);
-            case step::less_equal: return binary(s, "<=", comparison, additive);
-            case step::greater: return binary(s, ">", comparison, additive);
-            case step::greater_equal: return binary(s, ">=", comparison, additive);
-            case step::equal: return binary(s, "=", comparison, additive);
-            case step::not_equal: return binary(s, "<>", comparison, additive);
-            case step::both: return {"AND(" + joined(s) + ")", atom};
-            case step::either: return {"OR(" + joined(s) + ")", atom};
-            case step::opposite: return {"NOT(" + joined(s) + ")", atom};
-            case step::choice: return {"IF(" + joined(s) + ")", atom};
-            case step::power: return {"POWER(" + joined(s) + ")", atom};
-            case step::least: return {"MIN(" + joined(s) + ")", atom};
-            case step::most: return {"MAX(" + joined(s) + ")", atom};
-            case step::named: return expression(s.of[0]);
-            case step::square: return {"POWER(" + expression(s.of[0]).s + ";2)", atom};
-            case step::cube: return {"POWER(" + expression(s.of[0]).s + ";3)", atom};
+            case step::minus:
+                return binary(s, "-", additive, multiplicative);
+            case step::times:
+                return binary(s, "*", multiplicative, prefix);
+            case step::over:
+                return binary(s, "/", multiplicative, prefix);
+            case step::less:
+                return binary(s, "<", comparison, additive);
+            case step::less_equal:
+                return binary(s, "<=", comparison, additive);
+            case step::greater:
+                return binary(s, ">", comparison, additive);
+            case step::greater_equal:
+                return binary(s, ">=", comparison, additive);
+            case step::equal:
+                return binary(s, "=", comparison, additive);
+            case step::not_equal:
+                return binary(s, "<>", comparison, additive);
+            case step::both:
+                return {"AND(" + joined(s) + ")", atom};
+            case step::either:
+                return {"OR(" + joined(s) + ")", atom};
+            case step::opposite:
+                return {"NOT(" + joined(s) + ")", atom};
+            case step::choice:
+                return {"IF(" + joined(s) + ")", atom};
+            case step::power:
+                return {"POWER(" + joined(s) + ")", atom};
+            case step::least:
+                return {"MIN(" + joined(s) + ")", atom};
+            case step::most:
+                return {"MAX(" + joined(s) + ")", atom};
+            case step::named:
+                return expression(s.of[0]);
+            case step::square:
+                return {"POWER(" + expression(s.of[0]).s + ";2)", atom};
+            case step::cube:
+                return {"POWER(" + expression(s.of[0]).s + ";3)", atom};
             case step::poly: {
                 std::string const x = at_least(expression(s.of[0]), prefix);
                 text t = expression(s.of.back());
@@ -146,11 +175,14 @@ private:
                 std::vector<double> slopes;
                 for (std::size_t i = 0; i + 1 < s.xs.size(); ++i) slopes.push_back((s.ys[i + 1] - s.ys[i]) / (s.xs[i + 1] - s.xs[i]));
                 std::size_t const m = slopes.size();
-                std::string const x = expression(s.of[0]).s, from = "LOOKUP(MAX(" + x + ";" + literal(s.xs[0], style::openformula) + ");" + array(s.xs, m) + ";";
+                std::string const x = expression(s.of[0]).s,
+                                  from = "LOOKUP(MAX(" + x + ";" + literal(s.xs[0], style::openformula) + ");" + array(s.xs, m) + ";";
                 return {from + array(s.ys, m) + ")+((" + x + ")-" + from + array(s.xs, m) + "))*" + from + array(slopes, m) + ")", additive};
             }
             case step::stairs:
-                return {"LOOKUP(MAX(" + expression(s.of[0]).s + ";" + literal(s.xs[0], style::openformula) + ");" + array(s.xs, s.xs.size()) + ";" + array(s.ys, s.ys.size()) + ")", atom};
+                return {"LOOKUP(MAX(" + expression(s.of[0]).s + ";" + literal(s.xs[0], style::openformula) + ");" + array(s.xs, s.xs.size()) + ";" +
+                            array(s.ys, s.ys.size()) + ")",
+                        atom};
             case step::sum: {
                 if (in_sum_ || s.xs[1] != 0.0 || s.xs[2] != 0.0) throw not_printable{"it goes through a list in a way that a spreadsheet has no formula for"};
                 std::string const first = expression(s.of[0]).s;
@@ -161,7 +193,8 @@ private:
                 bool const none = (*g_)[s.of[0]].what == step::number && (*g_)[s.of[0]].value == 0.0;
                 return none ? text{"SUMPRODUCT(" + body + ")", atom} : text{first + "+SUMPRODUCT(" + body + ")", additive};
             }
-            default: throw not_printable{"a step has no form in a spreadsheet"};
+            default:
+                throw not_printable{"a step has no form in a spreadsheet"};
         }
     }
     // What is the same in all terms of a sum gets its row before it.

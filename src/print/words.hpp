@@ -17,10 +17,15 @@ inline std::string shortest(double x) {
 
 // As in most programming languages: 4.0, 1e-05.
 inline std::string literal(double x, style how) {
-    if (x != x) return how == style::python ? "math.nan" : how == style::mpmath ? "mp.nan" : how == style::c ? "NAN" : how == style::javascript ? "NaN" : "NA()";
+    if (x != x)
+        return how == style::python ? "math.nan" : how == style::mpmath ? "mp.nan" : how == style::c ? "NAN" : how == style::javascript ? "NaN" : "NA()";
     if (std::isinf(x)) {
         std::string const sign = x < 0 ? "-" : "";
-        return sign + (how == style::python ? "math.inf" : how == style::mpmath ? "mp.inf" : how == style::c ? "INFINITY" : how == style::javascript ? "Infinity" : "9.99E307");
+        return sign + (how == style::python       ? "math.inf"
+                       : how == style::mpmath     ? "mp.inf"
+                       : how == style::c          ? "INFINITY"
+                       : how == style::javascript ? "Infinity"
+                                                  : "9.99E307");
     }
     std::string s = shortest(x);
     if (how == style::openformula) {
@@ -39,28 +44,33 @@ class namer {
 public:
     explicit namer(style how) : how_(how) {
         if (how == style::python || how == style::mpmath) {
-            for (const char* w : {"and", "as", "assert", "class", "def", "del", "elif", "else", "except", "for", "from", "global", "if", "import", "in", "is", "lambda",
-                                  "not", "or", "pass", "raise", "return", "try", "while", "with", "yield", "math", "mp", "abs", "min", "max", "len", "range", "k", "float",
-                                  "int", "bool"})
+            for (const char* w : {"and",    "as", "assert", "class",  "def", "del", "elif",  "else",  "except", "for", "from",  "global", "if",
+                                  "import", "in", "is",     "lambda", "not", "or",  "pass",  "raise", "return", "try", "while", "with",   "yield",
+                                  "math",   "mp", "abs",    "min",    "max", "len", "range", "k",     "float",  "int", "bool"})
                 used_.insert(w);
         } else if (how == style::c) {
-            for (const char* w : {"auto", "break", "case", "char", "const", "continue", "default", "do", "double", "else", "enum", "extern", "float", "for", "if", "int", "long",
-                                  "register", "return", "short", "signed", "static", "struct", "switch", "union", "unsigned", "void", "volatile", "while", "exp", "log", "pow",
-                                  "sqrt", "fabs", "floor", "NAN", "INFINITY", "n", "I"})
+            for (const char* w :
+                 {"auto", "break",    "case",  "char", "const",    "continue", "default", "do",     "double", "else",   "enum",     "extern", "float",
+                  "for",  "if",       "int",   "long", "register", "return",   "short",   "signed", "static", "struct", "switch",   "union",  "unsigned",
+                  "void", "volatile", "while", "exp",  "log",      "pow",      "sqrt",    "fabs",   "floor",  "NAN",    "INFINITY", "n",      "I"})
                 used_.insert(w);
         } else if (how == style::javascript) {
-            for (const char* w : {"await", "break", "case", "class", "const", "continue", "default", "delete", "do", "else", "export", "false", "for", "function", "if",
-                                  "import", "in", "let", "new", "null", "return", "static", "switch", "this", "throw", "true", "try", "typeof", "undefined", "var", "void",
-                                  "while", "with", "yield", "Math", "NaN", "Infinity"})
+            for (const char* w :
+                 {"await",    "break",  "case",      "class", "const", "continue", "default", "delete", "do",     "else",   "export",  "false", "for",
+                  "function", "if",     "import",    "in",    "let",   "new",      "null",    "return", "static", "switch", "this",    "throw", "true",
+                  "try",      "typeof", "undefined", "var",   "void",  "while",    "with",    "yield",  "Math",   "NaN",    "Infinity"})
                 used_.insert(w);
         }
     }
     std::string fresh(const std::string& wish) {
         std::string id;
         for (char c : wish) {
-            if (c == '\'') id += "_prime";
-            else if (c == '/') id += "_over_";
-            else id += is_letter(c) || is_digit(c) ? c : '_';
+            if (c == '\'')
+                id += "_prime";
+            else if (c == '/')
+                id += "_over_";
+            else
+                id += is_letter(c) || is_digit(c) ? c : '_';
         }
         if (how_ == style::openformula && looks_like_a_cell(id)) id += "_";
         std::string unique = id;
@@ -103,7 +113,7 @@ inline std::string limit_text(double x) {
 inline std::string range_text(const limits& r) {
     std::string const lo = limit_text(r.valid_lo), hi = limit_text(r.valid_hi);
     bool const open_lo = r.valid_lo > std::strtod(lo.c_str(), nullptr), open_hi = r.valid_hi < std::strtod(hi.c_str(), nullptr);
-    bool const endless_lo = r.valid_lo < -1e300, endless_hi = r.valid_hi > 1e300;
+    bool const endless_lo = r.valid_lo<-1e300, endless_hi = r.valid_hi> 1e300;
     if (endless_lo && endless_hi) return "any";
     if (endless_hi) return open_lo ? "above " + lo : lo + " or more";
     if (endless_lo) return open_hi ? "below " + hi : hi + " at most";

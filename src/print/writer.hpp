@@ -14,7 +14,8 @@ inline int states_of(const input_entry& in) { return in.what == detail::kind::wo
 
 class writer {
 public:
-    writer(const entry& e, style how, const states& chosen) : e_(e), how_(how), state_(static_cast<std::size_t>(e.arity), -1), from_(find_recorder(e.path.full)) {
+    writer(const entry& e, style how, const states& chosen)
+        : e_(e), how_(how), state_(static_cast<std::size_t>(e.arity), -1), from_(find_recorder(e.path.full)) {
         if (!from_) throw not_printable{std::string("there is no recording of ") + e.path.full};
         for (std::size_t i = 0; i < state_.size() && i < chosen.size(); ++i) state_[i] = chosen[i];
         for (int i = 0; i < e.arity; ++i)
@@ -22,9 +23,12 @@ public:
     }
     std::string run() {
         switch (how_) {
-            case style::latex: return latex();
-            case style::openformula: return rows();
-            default: return code();
+            case style::latex:
+                return latex();
+            case style::openformula:
+                return rows();
+            default:
+                return code();
         }
     }
 
@@ -40,7 +44,9 @@ private:
     graph recorded_graph(const states& s, int elements) {
         recording r;
         nodes const results = from_->run(r, s.data(), elements);
-        if (r.asked_for_a_number) throw not_printable{std::string(e_.path.full) + " is computed by an iteration whose length depends on its own results; it has no closed form to print"};
+        if (r.asked_for_a_number)
+            throw not_printable{std::string(e_.path.full) +
+                                " is computed by an iteration whose length depends on its own results; it has no closed form to print"};
         return folder(r, results, elements).take();
     }
     // The text made from one recording; with lists, from two of different lengths, which must agree.
@@ -74,8 +80,10 @@ private:
                 s[u(open)] = k;
                 std::string const t = branches(s, depth + trial, leaf, join);
                 auto const at = std::find(texts.begin(), texts.end(), t);
-                if (at == texts.end()) texts.push_back(t), groups.push_back({k});
-                else groups[static_cast<std::size_t>(at - texts.begin())].push_back(k);
+                if (at == texts.end())
+                    texts.push_back(t), groups.push_back({k});
+                else
+                    groups[static_cast<std::size_t>(at - texts.begin())].push_back(k);
             }
             if (texts.size() == 1 && trial == 0) return texts[0];
         }
@@ -104,7 +112,8 @@ private:
             s += "\n";
         }
         s += "Result: ";
-        for (int k = 0; k < e_.results; ++k) s += (k ? ", " : "") + (e_.outputs[k].name ? std::string(e_.outputs[k].name) + " " : "") + "[" + e_.outputs[k].of->unit + "]";
+        for (int k = 0; k < e_.results; ++k)
+            s += (k ? ", " : "") + (e_.outputs[k].name ? std::string(e_.outputs[k].name) + " " : "") + "[" + e_.outputs[k].of->unit + "]";
         return s + "\nRanges are not checked here.";
     }
     std::string commented(const std::string& before, const std::string& each, const std::string& after, bool cautious) const {
@@ -142,8 +151,11 @@ private:
                 for (std::size_t k = 0; k < groups.size(); ++k) {
                     bool const last_of_two = k + 1 == groups.size() && e_.inputs[open].what != detail::kind::word;
                     std::string const when = test(open, groups[k]);
-                    if (python) out += const_indent + (last_of_two ? "else" : (k ? "elif " : "if ") + when) + ":\n" + texts[k];
-                    else out += (k ? "" : const_indent) + (last_of_two ? "{\n" : "if (" + when + ") {\n") + texts[k] + const_indent + "}" + (k + 1 < groups.size() ? " else " : "\n");
+                    if (python)
+                        out += const_indent + (last_of_two ? "else" : (k ? "elif " : "if ") + when) + ":\n" + texts[k];
+                    else
+                        out += (k ? "" : const_indent) + (last_of_two ? "{\n" : "if (" + when + ") {\n") + texts[k] + const_indent + "}" +
+                               (k + 1 < groups.size() ? " else " : "\n");
                 }
                 if (e_.inputs[open].what == detail::kind::word) out += const_indent + unknown_word(open) + "\n";
                 return out;
@@ -153,7 +165,8 @@ private:
             s += "def " + function_name() + "(" + parameters() + "):\n";
             return s + commented("    r\"\"\"", "    ", "\n    \"\"\"\n", false) + body;
         }
-        if (how_ == style::javascript) return commented("/**\n * ", " * ", "\n */\n", true) + "function " + function_name() + "(" + parameters() + ") {\n" + body + "}\n";
+        if (how_ == style::javascript)
+            return commented("/**\n * ", " * ", "\n */\n", true) + "function " + function_name() + "(" + parameters() + ") {\n" + body + "}\n";
         std::string s = "#include <math.h>\n";
         if (has_words()) s += "#include <string.h>\n";
         s += "\n";
@@ -162,7 +175,9 @@ private:
             for (int k = 0; k < e_.results; ++k) s += "    " + std::string(e_.outputs[k].truth ? "int " : "double ") + e_.outputs[k].name + ";\n";
             s += "};\n\n";
         }
-        std::string const type = e_.outputs[0].name ? "struct " + function_name() + "_result " : e_.outputs[0].words ? (e_.outputs[0].several_words ? "unsigned " : "const char *") : "double ";
+        std::string const type = e_.outputs[0].name    ? "struct " + function_name() + "_result "
+                                 : e_.outputs[0].words ? (e_.outputs[0].several_words ? "unsigned " : "const char *")
+                                                       : "double ";
         return s + commented("/* ", "   ", " */\n", true) + type + function_name() + "(" + parameters() + ") {\n" + body + "}\n";
     }
     bool has_words() const {
@@ -171,7 +186,9 @@ private:
         return false;
     }
     // Words that were chosen are no arguments any more.
-    bool is_parameter(int i) const { return !has_states(e_.inputs[i]) || state_[u(i)] < 0 || (e_.inputs[i].what == detail::kind::optional_number && state_[u(i)] == 1); }
+    bool is_parameter(int i) const {
+        return !has_states(e_.inputs[i]) || state_[u(i)] < 0 || (e_.inputs[i].what == detail::kind::optional_number && state_[u(i)] == 1);
+    }
     std::string parameters() const {
         std::string s;
         bool lists = false;
@@ -180,18 +197,25 @@ private:
             input_entry const& in = e_.inputs[i];
             s += s.empty() ? "" : ", ";
             if (how_ == style::c) {
-                if (in.what == detail::kind::list) s += "const double *" + names_[u(i)], lists = true;
-                else if (in.what == detail::kind::word) s += "const char *" + names_[u(i)];
-                else s += (in.what == detail::kind::truth ? "int " : "double ") + names_[u(i)];
+                if (in.what == detail::kind::list)
+                    s += "const double *" + names_[u(i)], lists = true;
+                else if (in.what == detail::kind::word)
+                    s += "const char *" + names_[u(i)];
+                else
+                    s += (in.what == detail::kind::truth ? "int " : "double ") + names_[u(i)];
                 continue;
             }
             s += names_[u(i)];
             if (!in.optional) continue;
             s += how_ == style::javascript ? " = " : "=";
-            if (is_absent(in.fallback)) s += how_ == style::javascript ? "null" : "None";
-            else if (in.what == detail::kind::word) s += std::string("\"") + in.words[static_cast<std::size_t>(in.fallback)] + "\"";
-            else if (in.what == detail::kind::truth) s += how_ == style::javascript ? (in.fallback != 0.0 ? "true" : "false") : (in.fallback != 0.0 ? "True" : "False");
-            else s += literal(in.fallback, how_ == style::mpmath ? style::python : how_);
+            if (is_absent(in.fallback))
+                s += how_ == style::javascript ? "null" : "None";
+            else if (in.what == detail::kind::word)
+                s += std::string("\"") + in.words[static_cast<std::size_t>(in.fallback)] + "\"";
+            else if (in.what == detail::kind::truth)
+                s += how_ == style::javascript ? (in.fallback != 0.0 ? "true" : "false") : (in.fallback != 0.0 ? "True" : "False");
+            else
+                s += literal(in.fallback, how_ == style::mpmath ? style::python : how_);
         }
         if (lists) s += ", int n";
         if (how_ == style::mpmath) s += s.empty() ? "k=mp.mpf" : ", k=mp.mpf";
@@ -254,7 +278,8 @@ private:
         if (!e_.outputs[0].name) {
             s = "return " + dressed(e_.outputs[0], c.result(0));
         } else if (how_ == style::javascript) {
-            for (std::size_t k = 0; k < g.results.size(); ++k) s += (k ? ", " : "") + std::string(e_.outputs[k].name) + ": " + dressed(e_.outputs[k], c.result(k));
+            for (std::size_t k = 0; k < g.results.size(); ++k)
+                s += (k ? ", " : "") + std::string(e_.outputs[k].name) + ": " + dressed(e_.outputs[k], c.result(k));
             s = "return {" + s + "}";
         } else {
             for (std::size_t k = 0; k < g.results.size(); ++k) s += (k ? ", " : "") + dressed(e_.outputs[k], c.result(k));
@@ -289,9 +314,12 @@ private:
                         std::string when;
                         for (int state : groups[g]) {
                             std::string one = names_[u(open)];
-                            if (in.what == detail::kind::word) one += std::string("=\"") + in.words[state] + "\"";
-                            else if (in.what == detail::kind::optional_number) one = state ? "NOT(ISBLANK(" + one + "))" : "ISBLANK(" + one + ")";
-                            else if (!state) one = "NOT(" + one + ")";
+                            if (in.what == detail::kind::word)
+                                one += std::string("=\"") + in.words[state] + "\"";
+                            else if (in.what == detail::kind::optional_number)
+                                one = state ? "NOT(ISBLANK(" + one + "))" : "ISBLANK(" + one + ")";
+                            else if (!state)
+                                one = "NOT(" + one + ")";
                             when += (when.empty() ? "" : ";") + one;
                         }
                         if (groups[g].size() > 1) when = "OR(" + when + ")";

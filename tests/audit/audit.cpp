@@ -25,7 +25,10 @@ static std::set<int>& asked() {
 }
 void not_before_start() noexcept {}
 static int& which() {
-    static int number = [] { const char* const t = std::getenv("WORTMATH_AUDIT"); return t ? std::atoi(t) : -1; }();
+    static int number = [] {
+        const char* const t = std::getenv("WORTMATH_AUDIT");
+        return t ? std::atoi(t) : -1;
+    }();
     return number;
 }
 double at_start(int number, double printed, double changed) noexcept {
@@ -57,9 +60,12 @@ std::vector<std::string> split(const std::string& text, char at) {
 double word_code(const std::string& w) { return static_cast<double>(std::hash<std::string>{}(w) % 1000003u); }
 
 void append(std::vector<double>& to, const value& v) {
-    if (v.what == value::kind::word) to.push_back(word_code(v.word));
-    else if (v.what == value::kind::number) to.push_back(v.number);
-    else to.insert(to.end(), v.list.begin(), v.list.end());
+    if (v.what == value::kind::word)
+        to.push_back(word_code(v.word));
+    else if (v.what == value::kind::number)
+        to.push_back(v.number);
+    else
+        to.insert(to.end(), v.list.begin(), v.list.end());
 }
 
 value call(const std::string& path, const std::string& inputs) {
@@ -73,9 +79,12 @@ value call(const std::string& path, const std::string& inputs) {
         value v;
         for (int i = 0; i < e->arity; ++i) {
             if (name != e->inputs[i].name) continue;
-            if (e->inputs[i].what == wortmath::detail::kind::list) v.what = value::kind::list, v.list = test::list_of(text);
-            else if (e->inputs[i].what == wortmath::detail::kind::word) v = value::of(text);
-            else if (text != "None" && text != "none") v = test::number_or_word(text);
+            if (e->inputs[i].what == wortmath::detail::kind::list)
+                v.what = value::kind::list, v.list = test::list_of(text);
+            else if (e->inputs[i].what == wortmath::detail::kind::word)
+                v = value::of(text);
+            else if (text != "None" && text != "none")
+                v = test::number_or_word(text);
         }
         arguments.emplace_back(name, v);
     }
@@ -126,10 +135,12 @@ std::vector<row> all_rows() {
                 std::string const result = t.at(r, points ? "result" : has("value") ? "value" : "correct");
                 double const absolute = std::strtod(t.at(r, points ? "abs" : "tolerance").c_str(), nullptr);
                 double const relative = points ? std::strtod(t.at(r, "rel").c_str(), nullptr) : 0.0;
-                rows.push_back({!points, name + ":" + std::to_string(r + 1) + ": " + path, [=](std::vector<double>& got, std::vector<double>& wanted, std::vector<double>& near) {
+                rows.push_back({!points, name + ":" + std::to_string(r + 1) + ": " + path,
+                                [=](std::vector<double>& got, std::vector<double>& wanted, std::vector<double>& near) {
                                     value const v = call(path, inputs);
                                     append(got, v);
-                                    if (v.what == value::kind::word) wanted.push_back(word_code(result));
+                                    if (v.what == value::kind::word)
+                                        wanted.push_back(word_code(result));
                                     else
                                         for (auto const& part : split(result, '|')) wanted.push_back(number(part));
                                     if (!points) got.resize(1);
@@ -155,7 +166,8 @@ outcome run(const row& r) {
         return o;
     }
     o.fails = o.got.size() != wanted.size();
-    for (std::size_t i = 0; i < o.got.size() && !o.fails; ++i) o.fails = !(std::fabs(o.got[i] - wanted[i]) <= o.near[i]) && !(o.got[i] != o.got[i] && wanted[i] != wanted[i]);
+    for (std::size_t i = 0; i < o.got.size() && !o.fails; ++i)
+        o.fails = !(std::fabs(o.got[i] - wanted[i]) <= o.near[i]) && !(o.got[i] != o.got[i] && wanted[i] != wanted[i]);
     return o;
 }
 

@@ -385,7 +385,7 @@ def size(x: float) -> str:
 
 UNMOVED = 1e-5  # of a tolerance: what an iteration leaves of another start
 WHY = {"moves": "moves a result, but by less than the tolerance of any row: so many digits are printed that the last cannot be seen",
-       "still": "moves no result: a limit or an edge that no row comes near, or the start or the slope of an iteration, which ends at the same root",
+       "still": "moves no result: a limit or an edge that no row comes near, a word that no row asks for, or the start or the slope of an iteration, which ends at the same root",
        "no row": "no row computes with it"}
 
 
@@ -400,7 +400,7 @@ def table(chosen: list[Literal]) -> list[str]:
     return ["| file | line | number | share of tolerance: outside | points |", "|---|---|---|---|---|", *rows, ""]
 
 
-def report(literals: list[Literal], seconds: float) -> str:
+def report(literals: list[Literal]) -> str:
     def topic_of(x: Literal) -> str:
         return x.file.split("/")[0].removesuffix(".hpp")
 
@@ -409,7 +409,7 @@ def report(literals: list[Literal], seconds: float) -> str:
            "Made by `python tests/audit/coefficients.py`. Each number in a formula, a table or a constant was changed by one in its last printed digit.",
            "A printed table or a worked answer notices the change (*outside*), or only `tests/reference/points`, an independent implementation of the same text, does",
            "(*points*), or neither (*nothing*). Ranges of inputs are not part of it, and the tests of properties in `tests/python` are not counted.", "",
-           f"{len(literals)} numbers, {seconds:.0f} s.", "", "| topic | numbers | outside | points only | nothing |", "|---|---|---|---|---|"]
+           "| topic | numbers | outside | points only | nothing |", "|---|---|---|---|---|"]
     for topic in [*sorted({topic_of(x) for x in literals}), "**all**"]:
         mine = [x for x in literals if topic in (topic_of(x), "**all**")]
         out.append(f"| {topic} | {len(mine)} | " + " | ".join(str(sum(verdict(x) == v for x in mine)) for v in verdicts) + " |")
@@ -441,7 +441,8 @@ def main() -> int:
         if not wanted:
             raise SystemExit(f"there is no topic {options.topic}")
         run(program, literals, wanted)
-    text = report(wanted, time.time() - began)
+    print(f"{len(wanted)} numbers changed after {time.time() - began:.0f} s", flush=True)
+    text = report(wanted)
     if options.topic:
         print(text)
     else:

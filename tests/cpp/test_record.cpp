@@ -1,11 +1,10 @@
 // The recording number type: a formula run on it is written down, and printed from there.
-#include "wortmath/record.hpp"
-
 #include <catch.hpp>
 
 #include "print.hpp"
 #include "wortmath/bitterness/utilisation.hpp"
 #include "wortmath/extract/from_gravity.hpp"
+#include "wortmath/record.hpp"
 
 using wortmath::recorded;
 using wortmath::recording;

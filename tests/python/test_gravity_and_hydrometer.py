@@ -155,7 +155,7 @@ def test_every_scale_by_its_definition(scale: str) -> None:
         assert gravity.convert(s, scale, "gravity_20_20") == pytest.approx(wm.extract.to_gravity.icumsa(100 * w), abs=2e-15)
 
 
-@pytest.mark.parametrize("one,other", itertools.permutations(SCALES, 2))
+@pytest.mark.parametrize("one,other", list(itertools.permutations(SCALES, 2)))
 def test_conversion_and_back(one: str, other: str) -> None:
     """identity"""
     for s in (0.992, 1.0, 1.010, 1.050, 1.120, 1.340):
