@@ -102,7 +102,7 @@ class _Linearised:
                         moved[i] += 1j * h
                         columns.append(np.imag(self.value(moved, z.astype(complex)) if point is x else self.value(x.astype(complex), moved)) / h)
                     sides.append(columns)
-        except Exception:
+        except Exception:  # balances that cannot take complex numbers, in whatever way they say so: real differences follow
             return None
         rows = len(self.value(x, z))
         a, b = (np.array(c, dtype=float).T.reshape(rows, len(c)) for c in sides)

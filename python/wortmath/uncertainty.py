@@ -248,7 +248,7 @@ class _Blocks:
             with warnings.catch_warnings(), np.errstate(all="ignore"):
                 warnings.simplefilter("ignore")
                 y = np.asarray(model(*x), dtype=float)
-        except Exception:
+        except Exception:  # a function that cannot take whole arrays, in whatever way it says so: it is called row by row
             return None
         return y if y.shape == (x.shape[1],) else None
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "wortmath/constants.hpp"
 #include "wortmath/priming/sugar.hpp"
 
 namespace wortmath::priming {
@@ -18,7 +19,7 @@ struct alcohol_added_models {
 
         template <class T>
         static constexpr T formula(T mass, T volume, word::sugar sugar, T efficiency) {
-            return 100.0 * mass * (detail::moles_per_gram(sugar) * 46.06844) * efficiency / (volume * 789.24);
+            return 100.0 * mass * (detail::moles_per_gram(sugar) * 46.06844) * efficiency / (volume * constants::ethanol_20C);
         }
     } stoichiometric;
 };
